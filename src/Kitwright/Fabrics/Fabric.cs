@@ -1,0 +1,32 @@
+using Kitwright.Measure;
+
+namespace Kitwright.Fabrics;
+
+/// <summary>A fabric on the shelf, whatever bolts there are of it.</summary>
+/// <param name="Number">The shop's stock number; unique.</param>
+/// <param name="Width">Selvage to selvage.</param>
+/// <param name="PricePerYard">In minor units of the shop's currency (cents).</param>
+/// <param name="Color">Main color as sRGB, "#rrggbb".</param>
+/// <param name="Print">How it is printed, and how the demo draws it.</param>
+public sealed record Fabric(string Number, string Name, Length Width, long PricePerYard, string Color, Print Print);
+
+/// <summary>The kind of a print and the seed from which the project draws its own.</summary>
+/// <param name="Second">A second color of the print, "#rrggbb".</param>
+public sealed record Print(PrintKind Kind, string Second, int Seed);
+
+public enum PrintKind
+{
+    Solid,
+    Tonal,
+    Dots,
+    Stripe,
+    Check,
+    SmallFloral,
+    LargeFloral,
+}
+
+/// <summary>One bolt, or the rest of one, as the stock file states it.</summary>
+/// <param name="Id">Unique in the shop.</param>
+/// <param name="Lot">Dye lot as free text; each receipt counts as a lot of its own where none is marked.</param>
+/// <param name="OnHand">Length that is left.</param>
+public sealed record Bolt(string Id, string Fabric, string Lot, Length OnHand);

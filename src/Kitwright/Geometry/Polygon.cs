@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+
+namespace Kitwright.Geometry;
+
+/// <summary>Where a point lies against a closed region.</summary>
+public enum Side
+{
+    Outside,
+    On,
+    Inside,
+}
+
+/// <summary>A simple polygon by its corners in order, without a repeated last corner.</summary>
+public sealed record Polygon(ImmutableArray<Point> Corners)
+{
+    public static Polygon Rectangle(Surd left, Surd bottom, Surd right, Surd top) =>
+        new([new(left, bottom), new(right, bottom), new(right, top), new(left, top)]);
+
+    /// <summary>Twice the area; positive where the corners run counterclockwise.</summary>
+    public Surd TwiceSignedArea
+    {
+        get
+        {
+            var sum = Surd.Zero;
+            for (var i = 0; i < Corners.Length; i++)
+            {
+                sum += Point.Cross(Corners[i], Corners[(i + 1) % Corners.Length]);
+            }
+
+            return sum;
+        }
+    }
+
+    public Polygon Moved(Motion motion)
+    {
+        var moved = Corners.Select(motion.Apply);
+        // A mirror turns the sense of rotation; keep counterclockwise counterclockwise.
+        return new(motion.Mirrors ? [.. moved.Reverse()] : [.. moved]);
+    }
+
+    public Polygon CounterClockwise() =>
+        TwiceSignedArea.Sign < 0 ? new([.. Corners.Reverse()]) : this;
+
+    public (Point Low, Point High) Bounds() =>
+        (
+            new(Corners.Min(p => p.X), Corners.Min(p => p.Y)),
+            new(Corners.Max(p => p.X), Corners.Max(p => p.Y))
+        );
+
+    /// <summary>Exact answer by crossing count; a point on the edge is On.</summary>
+    public Side Where(Point point)
+    {
+        var inside = false;
+        for (var i = 0; i < Corners.Length; i++)
+        {
+            Point p = Corners[i],
+                q = Corners[(i + 1) % Corners.Length];
+            var turn = Point.Cross(q - p, point - p).Sign;
+            if (turn == 0 && Point.Dot(p - point, q - point).Sign <= 0)
+            {
+                return Side.On;
+            }
+
+            if (p.Y > point.Y != q.Y > point.Y && (q.Y > p.Y ? turn > 0 : turn < 0))
+            {
+                inside = !inside;
+            }
+        }
+
+        return inside ? Side.Inside : Side.Outside;
+    }
+
+    public bool Equals(Polygon? other) => other is not null && Corners.SequenceEqual(other.Corners);
+
+    public override int GetHashCode() =>
+        Corners.Aggregate(0, (hash, corner) => HashCode.Combine(hash, corner));
+}

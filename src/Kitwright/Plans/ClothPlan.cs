@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using Kitwright.Measure;
+
+namespace Kitwright.Plans;
+
+/// <summary>How one length of one fabric is cut: strips across the width, then sub-cuts, then trims.</summary>
+/// <param name="Id"><c>cloth/A</c>.</param>
+/// <param name="Letter">The fabric's letter on screen and paper.</param>
+/// <param name="Roles">The roles cut from this length.</param>
+/// <param name="Fabric">The stock number of the fabric, or null where the quilt is planned without a colorway.</param>
+/// <param name="Terms">What the plan assumes about cloth and table.</param>
+/// <param name="Demand">The pieces to be cut, by class.</param>
+/// <param name="Strips">First cuts in the order of the table; ids <c>cloth/A/strip/1</c> …</param>
+/// <param name="Cut">Straightening plus all strip heights: the length that the cutting itself takes.</param>
+/// <param name="Margin">What the kit adds on top for a mis-cut (one spare strip by default).</param>
+/// <param name="Purchase">The least saleable length that holds cutting and margin.</param>
+/// <param name="Proof">What is proved about <paramref name="Cut"/>.</param>
+/// <param name="Figures">Counts that a person cares for; recomputed by the checker.</param>
+public sealed record ClothPlan(
+    PathId Id,
+    string Letter,
+    ImmutableArray<string> Roles,
+    string? Fabric,
+    ClothTerms Terms,
+    ImmutableArray<ClothDemand> Demand,
+    ImmutableArray<StripCut> Strips,
+    Length Cut,
+    Length Margin,
+    Length Purchase,
+    Proof Proof,
+    ClothFigures Figures
+);
+
+/// <summary>What a cutting plan assumes. Every allowance is a field; none is hidden in another.</summary>
+/// <param name="UsableWidth">Width of fabric less selvages (EN 1773 / ISO 22198 "usable width").</param>
+/// <param name="CrossTrim">Taken from each strip's length to square its end; 0 where the width allows for it already.</param>
+/// <param name="Straightening">Taken from the length once, to square the first edge.</param>
+/// <param name="Stages">2: strips, sub-cuts, each trimmed to one piece. 3: a sub-cut may hold a stack of pieces.</param>
+/// <param name="Increments">The steps in which the shop cuts, each a length; a saleable length is a multiple of one.</param>
+/// <param name="MinimumCut">The least length that the shop sells.</param>
+public sealed record ClothTerms(
+    Length UsableWidth,
+    Length CrossTrim,
+    Length Straightening,
+    int Stages,
+    ImmutableArray<Length> Increments,
+    Length MinimumCut
+)
+{
+    /// <summary>40 in usable, 1/2 in straightening, two stages, eighths and thirds of a yard, at least 1/8 yd.</summary>
+    /// <remarks>40 in and the usual cut lengths: ../shared/checks rules "pattern assumption", "yard fractions".</remarks>
+    public static ClothTerms Usual { get; } =
+        new(
+            Length.Inches(40),
+            Length.Zero,
+            Length.Inches(0, 1, 2),
+            2,
+            [Length.Yards(new(1, 8)), Length.Yards(new(1, 3))],
+            Length.Yards(new(1, 8))
+        );
+
+    /// <summary>What one strip holds: usable width less the cross trim.</summary>
+    public Length StripLength => UsableWidth - CrossTrim;
+
+    /// <summary>The least saleable length that is not below <paramref name="need"/>.</summary>
+    public Length Purchase(Length need) =>
+        Length.Max(MinimumCut, Increments.Select(step => need.RoundUpTo(step)).Min());
+}
+
+/// <summary>One class of pieces wanted from the cloth; sizes as in <see cref="CutPiece"/>.</summary>
+public sealed record ClothDemand(PathId Piece, string Label, Length Width, Length Height, int Count, bool MayTurn);
+
+/// <summary>Equal strips cut one after the other, right across the width.</summary>
+/// <param name="Height">The ruler setting, along the length of the cloth.</param>
+/// <param name="Times">How many strips.</param>
+/// <param name="SubCuts">What each of them is cut into, from its squared end.</param>
+public sealed record StripCut(PathId Id, Length Height, int Times, ImmutableArray<SubCut> SubCuts);
+
+/// <summary>Equal cuts across a strip.</summary>
+/// <param name="Width">Along the width of fabric.</param>
+/// <param name="Times">How many in each strip.</param>
+/// <param name="Stack">What lies in each, from the lower edge of the strip; one entry in two-stage plans.</param>
+public sealed record SubCut(PathId Id, Length Width, int Times, ImmutableArray<StackedPiece> Stack);
+
+/// <summary>Pieces of one class in a sub-cut.</summary>
+/// <param name="Times">How many above one another.</param>
+/// <param name="Turned">Width and height exchanged.</param>
+public sealed record StackedPiece(PathId Piece, int Times, bool Turned);
+
+/// <summary>Counts that a person cares for.</summary>
+/// <param name="StripWidths">Distinct strip heights: ruler settings of the first cuts.</param>
+/// <param name="Strips">First cuts.</param>
+/// <param name="SubCuts">Cuts across the strips: one per sub-cut.</param>
+/// <param name="Trims">Further cuts to bring a piece to size.</param>
+/// <param name="Surplus">Pieces cut beyond the demand.</param>
+public sealed record ClothFigures(int StripWidths, int Strips, int SubCuts, int Trims, int Surplus);

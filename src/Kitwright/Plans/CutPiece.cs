@@ -1,0 +1,34 @@
+using Kitwright.Measure;
+using Kitwright.Words;
+
+namespace Kitwright.Plans;
+
+/// <summary>
+/// A class of equal pieces as cut with ruler and cutter: always a rectangle. Triangles are cut from it later, by the
+/// sewing plan's own cuts.
+/// </summary>
+/// <param name="Id"><c>piece/A3</c>.</param>
+/// <param name="Label">What the stack's label says: the fabric's letter and the order of use, "A3".</param>
+/// <param name="Role">The role whose fabric it is cut from.</param>
+/// <param name="Width">Cut size in inches along the width of fabric when laid unturned.</param>
+/// <param name="Height">Cut size in inches along the length of fabric when laid unturned.</param>
+/// <param name="Count">How many the sewing plan uses.</param>
+/// <param name="Spare">How many more are cut on purpose.</param>
+/// <param name="MayTurn">Whether it may be cut with width and height exchanged.</param>
+/// <param name="Use">What it becomes, for the cut list: "sky of flying geese", "border strip".</param>
+/// <param name="Why">The arithmetic behind the size: "3 in finished + 7/8 in = 3 7/8 in".</param>
+public sealed record CutPiece(
+    PathId Id,
+    string Label,
+    string Role,
+    Length Width,
+    Length Height,
+    int Count,
+    int Spare,
+    bool MayTurn,
+    Message Use,
+    Message Why
+)
+{
+    public int ToCut => Count + Spare;
+}

@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using Kitwright.Measure;
+
+namespace Kitwright.Plans;
+
+/// <summary>The whole plan of one quilt in one colorway (or none): a document that stands alone and can be checked.</summary>
+/// <param name="Quilt">The quilt's name.</param>
+/// <param name="Colorway">The colorway's name, or null.</param>
+/// <param name="Mark">Short mark printed on everything that comes from this plan.</param>
+/// <param name="Hash">SHA-256, hexadecimal, of the problem, the engine's version and the budget.</param>
+/// <param name="Engine">The engine's version.</param>
+/// <param name="Budget">The work limit's name.</param>
+/// <param name="Seam">Seam allowance.</param>
+/// <param name="RulerStep">Cut sizes are multiples of it; an unrounded unit may exceed its size by at most this.</param>
+/// <param name="Fabrics">Letters, in the order of the swatch key.</param>
+public sealed record QuiltPlan(
+    string Quilt,
+    string? Colorway,
+    string Mark,
+    string Hash,
+    string Engine,
+    string Budget,
+    Length Seam,
+    Length RulerStep,
+    ImmutableArray<PlanFabric> Fabrics,
+    Design Design,
+    ImmutableArray<CutPiece> Pieces,
+    ImmutableArray<ClothPlan> Cloths,
+    SewingPlan Sewing,
+    BindingPlan Binding,
+    BackingPlan Backing,
+    Needs Needs
+)
+{
+    public const string Format = "kitwright-plan";
+    public const int Version = 1;
+}
+
+/// <summary>One letter of the swatch key: the roles that share one length, and the stock fabric that fills them.</summary>
+public sealed record PlanFabric(string Letter, ImmutableArray<string> Roles, string? Number, string Name, string Color);
+
+/// <summary>Double-fold binding: strips joined on the diagonal into one.</summary>
+/// <param name="Perimeter">Of the finished top.</param>
+/// <param name="Allowance">Added for corners and closing.</param>
+/// <param name="StripWidth">Cut width.</param>
+/// <param name="Strips">How many strips; each diagonal join takes one strip width.</param>
+/// <param name="Piece">The piece class of a strip.</param>
+public sealed record BindingPlan(Length Perimeter, Length Allowance, Length StripWidth, int Strips, PathId Piece)
+{
+    public Length Wanted => Perimeter + Allowance;
+}
+
+/// <summary>Backing and batting sizes, and the panels of the backing.</summary>
+/// <param name="Overhang">Beyond the top on each side.</param>
+/// <param name="Panels">Widths of cloth side by side.</param>
+/// <param name="Across">True where the seams run across the quilt, side to side.</param>
+/// <param name="PanelLength">Each panel's length along its cloth.</param>
+/// <param name="Seam">Seam allowance between panels, selvages removed first.</param>
+public sealed record BackingPlan(
+    Length Overhang,
+    Length Width,
+    Length Height,
+    int Panels,
+    bool Across,
+    Length UsableWidth,
+    Length PanelLength,
+    Length Seam,
+    Length Purchase
+);
+
+/// <summary>The checker's answer to "where does this patch come from?": one link per patch and piece that shows in it.</summary>
+/// <param name="Recipe">The recipe that first sews the piece in.</param>
+public sealed record TraceLink(PathId Patch, PathId Piece, PathId Recipe);
+
+/// <summary>All links of a checked plan.</summary>
+public sealed record Trace(ImmutableArray<TraceLink> Links);

@@ -1,0 +1,129 @@
+using System.Collections.Immutable;
+using Kitwright.Geometry;
+using Kitwright.Measure;
+
+namespace Kitwright.Quilts;
+
+/// <summary>A quilt as its file states it, read and valid in itself; sizes are finished unless the name says cut.</summary>
+/// <param name="Units">The units that people see: inch or centimeter.</param>
+/// <param name="Seam">Seam allowance, 1/4 in as a rule.</param>
+/// <param name="RulerStep">Cut sizes are multiples of it, 1/8 in as a rule.</param>
+/// <param name="Licensed">Set where the pattern is somebody else's; null for one's own.</param>
+/// <param name="Techniques">Technique by unit kind or patch path, where the default is overruled.</param>
+public sealed record Quilt(
+    string Name,
+    string? Note,
+    LengthUnit Units,
+    Length Seam,
+    Length RulerStep,
+    License? Licensed,
+    ImmutableArray<Role> Roles,
+    ImmutableArray<Block> Blocks,
+    Setting Setting,
+    ImmutableArray<Border> Borders,
+    Binding Binding,
+    Backing Backing,
+    ImmutableSortedDictionary<string, string> Techniques,
+    ImmutableArray<Colorway> Colorways
+)
+{
+    public Colorway? Colorway(string name) =>
+        Colorways.FirstOrDefault(c => string.Equals(c.Name, name, StringComparison.OrdinalIgnoreCase));
+}
+
+/// <summary>What one fabric does in the quilt.</summary>
+/// <param name="Value">Where it stands between light and dark, as the designer wants it; null where it does not matter.</param>
+public sealed record Role(string Id, string Name, Value? Value);
+
+public enum Value
+{
+    Light,
+    Medium,
+    Dark,
+}
+
+/// <summary>What the owner of a pattern allows.</summary>
+public sealed record License(string Owner, bool Kits, bool PreCut, bool Resize, bool ShowDrawing, bool Split);
+
+/// <summary>A block by its patches, drawn on a grid.</summary>
+/// <param name="Grid">Divisions across and down, for drawing; patches need not lie on it.</param>
+public sealed record Block(string Id, string Name, Length Width, Length Height, Grid Grid, ImmutableArray<BlockPatch> Patches);
+
+public readonly record struct Grid(int Columns, int Rows);
+
+/// <summary>
+/// One patch of a block: its corners in finished inches from the block's lower left corner, and the edges that are
+/// arcs rather than straight.
+/// </summary>
+public sealed record BlockPatch(string Id, string Role, ImmutableArray<Point> Corners, ImmutableArray<Arc> Arcs);
+
+/// <summary>The edge from corner <paramref name="Edge"/> to the next as an arc about an exact center.</summary>
+public sealed record Arc(int Edge, Point Center, bool Clockwise);
+
+/// <summary>How the blocks are laid.</summary>
+/// <param name="Cells">
+/// The repeat, top row first; cell (r, c) of the quilt takes <c>Cells[r mod rows][c mod columns]</c>.
+/// </param>
+public sealed record Setting(
+    SettingKind Kind,
+    int Columns,
+    int Rows,
+    ImmutableArray<ImmutableArray<Cell>> Cells,
+    Sashing? Sashing
+);
+
+public enum SettingKind
+{
+    Straight,
+    OnPoint,
+}
+
+/// <summary>One cell of the repeat: which block, turned how many quarters counterclockwise, mirrored left to right first.</summary>
+public readonly record struct Cell(string Block, int Turns, bool Mirror);
+
+/// <summary>Strips between the blocks.</summary>
+/// <param name="Cornerstone">The role of the squares where sashes meet; null for none (rows joined by long sashes).</param>
+/// <param name="Outer">Whether sashing also runs round the outside.</param>
+public sealed record Sashing(Length Width, string Role, string? Cornerstone, bool Outer);
+
+/// <summary>One border, from the inside out.</summary>
+/// <param name="Corner">The role of corner squares; null where the border is butted or mitered.</param>
+public sealed record Border(Length Width, string Role, BorderStyle Style, string? Corner, StripGrain Grain);
+
+public enum BorderStyle
+{
+    /// <summary>Sides first, then top and bottom across them.</summary>
+    Butted,
+    CornerSquares,
+    Mitered,
+}
+
+public enum StripGrain
+{
+    /// <summary>Strips across the width of fabric, joined to length.</summary>
+    Crosswise,
+
+    /// <summary>Cut along the selvage in one piece.</summary>
+    Lengthwise,
+    Bias,
+}
+
+/// <summary>Double-fold binding.</summary>
+/// <param name="StripWidth">Cut width of the strip.</param>
+/// <param name="Allowance">Added to the perimeter for corners and closing.</param>
+public sealed record Binding(string Role, Length StripWidth, Length Allowance, StripGrain Grain);
+
+/// <summary>Backing and batting.</summary>
+/// <param name="Overhang">Beyond the top on each side, for backing and batting alike.</param>
+/// <param name="Seam">Allowance of the seams between panels, selvages off.</param>
+/// <param name="Seams">Where the panels' seams run; null lets the planner take the shorter purchase.</param>
+public sealed record Backing(string Role, Length Overhang, Length Seam, PanelSeams? Seams);
+
+public enum PanelSeams
+{
+    Down,
+    Across,
+}
+
+/// <summary>One choice of stock fabrics: fabric numbers by role.</summary>
+public sealed record Colorway(string Name, ImmutableSortedDictionary<string, string> Fabrics);
