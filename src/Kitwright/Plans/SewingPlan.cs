@@ -39,7 +39,25 @@ public sealed record Recipe(
     public const string WholeTop = "*";
 
     public int Copies => Makes.Length * Runs;
+
+    /// <summary>What a copy looks like, for drawings.</summary>
+    public UnitPicture Picture { get; init; } = UnitPicture.Empty;
 }
+
+/// <summary>
+/// What a finished copy of a unit shows, in the unit's own coordinates (finished lower left corner at the origin):
+/// for drawings, and verified by the checker like everything else.
+/// </summary>
+/// <param name="Patches">Fabric by role, in finished size.</param>
+/// <param name="Tiles">Whole blocks inside it.</param>
+/// <param name="Parts">The pieces and units that it is joined from, by outline, in the order of sewing.</param>
+public sealed record UnitPicture(ImmutableArray<Patch> Patches, ImmutableArray<Placement> Tiles, ImmutableArray<UnitPart> Parts)
+{
+    public static UnitPicture Empty { get; } = new([], [], []);
+}
+
+/// <summary>One part of a unit: the id of a piece class or of an earlier recipe, and where it lies.</summary>
+public sealed record UnitPart(PathId Of, Polygon Outline);
 
 /// <summary>
 /// One act at the table. Registers name what lies on it: a cut piece, a sewn unit, or two layers laid right sides
