@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using Kitwright.Measure;
+using Kitwright.Plans;
+using Kitwright.Words;
+
+namespace Kitwright.Cutting.Instructions;
+
+/// <summary>
+/// A cutting plan as a quilter writes it: square the end, then the widest strips first, one ruler setting after the
+/// other. A line asks only for pieces that are still wanted, so the lines together give the demand exactly.
+/// </summary>
+public static class CutInstructions
+{
+    public static ImmutableArray<Message> Of(ClothPlan plan) => [.. Lines(plan).Select(line => line.Say)];
+
+    /// <summary>The lines with the strip that each one cuts and the cloth used up to and including it.</summary>
+    public static ImmutableArray<CutLine> Lines(ClothPlan plan)
+    {
+        var words = new StripWords(plan);
+        var lines = ImmutableArray.CreateBuilder<CutLine>();
+        var used = plan.Terms.Straightening;
+        if (!used.IsZero)
+        {
+            lines.Add(new(null, Message.Of("chart.square-end", ("length", used)), used));
+        }
+
+        foreach (var strip in InOrder(plan))
+        {
+            used += strip.Height * strip.Times;
+            lines.Add(new(strip, words.Next(strip), used));
+        }
+
+        return lines.ToImmutable();
+    }
+
+    /// <summary>The strips as they are cut: widest first; the plan's own order among equals.</summary>
+    public static ImmutableArray<StripCut> InOrder(ClothPlan plan) =>
+        [.. plan.Strips.OrderByDescending(strip => strip.Height)];
+}
+
+/// <summary>One line of the cutting chart.</summary>
+/// <param name="Strip">The strips that it cuts; null where the end is squared.</param>
+/// <param name="Say">What to do.</param>
+/// <param name="Used">Length of cloth used when it is done, in inches, straightening included.</param>
+public sealed record CutLine(StripCut? Strip, Message Say, Length Used);

@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using Kitwright.Measure;
+using Kitwright.Plans;
+using Kitwright.Words;
+
+namespace Kitwright.Cutting.Instructions;
+
+/// <summary>
+/// The words for strips: "Cut 11 strips 2 1/8 in × WOF; sub-cut into 60 of 2 1/8 × 5 3/8 (B3)". Sizes name the side
+/// along the strip's height first, as the ruler is set first. What has been said is taken off what is still wanted.
+/// </summary>
+internal sealed class StripWords(ClothPlan plan)
+{
+    private readonly Dictionary<PathId, ClothDemand> demand = plan.Demand.ToDictionary(d => d.Piece);
+    private readonly Dictionary<PathId, int> wanted = plan.Demand.ToDictionary(d => d.Piece, d => d.Count);
+
+    public Message Next(StripCut strip)
+    {
+        if (strip.SubCuts is [{ Times: 1, Stack: [{ Times: 1 } only] } cut] && IsWholeStrip(strip, cut, only))
+        {
+            var (_, room) = Give(only, strip.Times);
+            return Message.Of(
+                "chart.whole-strips",
+                ("count", strip.Times),
+                ("height", strip.Height),
+                ("label", demand[only.Piece].Label),
+                ("room", room)
+            );
+        }
+
+        return Message.Of(
+            "chart.strips",
+            ("count", strip.Times),
+            ("height", strip.Height),
+            ("parts", strip.SubCuts.Select(sub => Part(strip, sub)).ToImmutableArray())
+        );
+    }
+
+    // A border or binding strip: nothing is left to cut.
+    private bool IsWholeStrip(StripCut strip, SubCut cut, StackedPiece piece) =>
+        cut.Width == plan.Terms.StripLength && Size(piece) == (strip.Height, cut.Width);
+
+    private Message Part(StripCut strip, SubCut cut)
+    {
+        var cuts = strip.Times * cut.Times;
+        if (cut.Stack is not [{ Times: 1 } only])
+        {
+            return Message.Of(
+                "chart.stack",
+                ("count", cuts),
+                ("height", strip.Height),
+                ("width", cut.Width),
+                ("pieces", cut.Stack.Select(stacked => Pieces(stacked, cuts * stacked.Times)).ToImmutableArray())
+            );
+        }
+
+        var pieces = Pieces(only, cuts);
+        return Size(only) == (strip.Height, cut.Width)
+            ? pieces
+            : Message.Of("chart.trimmed", ("pieces", pieces), ("height", strip.Height), ("width", cut.Width));
+    }
+
+    private Message Pieces(StackedPiece piece, int holds)
+    {
+        var (count, room) = Give(piece, holds);
+        var (height, width) = Size(piece);
+        return Message.Of(
+            height == width ? "chart.squares" : "chart.rectangles",
+            ("count", count),
+            ("height", height),
+            ("width", width),
+            ("label", demand[piece.Piece].Label),
+            ("room", room)
+        );
+    }
+
+    private (int Count, int Room) Give(StackedPiece piece, int holds)
+    {
+        var count = Math.Min(holds, wanted[piece.Piece]);
+        wanted[piece.Piece] -= count;
+        return (count, holds - count);
+    }
+
+    private (Length Height, Length Width) Size(StackedPiece piece)
+    {
+        var (width, height) = (demand[piece.Piece].Width, demand[piece.Piece].Height);
+        return piece.Turned ? (width, height) : (height, width);
+    }
+}

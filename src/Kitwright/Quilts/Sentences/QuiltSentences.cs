@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using Kitwright.Measure;
+using Kitwright.Plans;
+using Kitwright.Words;
+
+namespace Kitwright.Quilts.Sentences;
+
+/// <summary>
+/// The decisions of a quilt as a pattern states them. Each value is a slot of its message, under the name of the
+/// decision, so that a screen can put a control in its place.
+/// </summary>
+public static class QuiltSentences
+{
+    /// <summary>Blocks and setting, borders, finished size, binding, backing, seam: one message each.</summary>
+    /// <param name="design">Gives the finished size and the number of blocks of each kind.</param>
+    public static ImmutableArray<Message> Of(Quilt quilt, Design design)
+    {
+        var sentences = ImmutableArray.CreateBuilder<Message>();
+        sentences.Add(Top(quilt, design));
+        sentences.Add(BindingSentence(quilt.Binding));
+        sentences.Add(
+            Message.Of("sentence.backing", ("overhang", quilt.Backing.Overhang), ("seam", quilt.Backing.Seam))
+        );
+        sentences.Add(Message.Of("sentence.seam", ("seam", quilt.Seam), ("step", quilt.RulerStep)));
+        return sentences.ToImmutable();
+    }
+
+    /// <summary>The first of the sentences: what the top is, from the blocks out to the finished size.</summary>
+    public static Message Top(Quilt quilt, Design design) =>
+        Message.Of(
+            "sentence.top",
+            ("blocks", Blocks(quilt, design)),
+            ("setting", Set(quilt.Setting)),
+            ("sashing", SashingPhrase(quilt.Setting.Sashing)),
+            ("borders", BorderPhrase(quilt.Borders)),
+            ("size", Message.Of("sentence.size", ("width", design.Width), ("height", design.Height)))
+        );
+
+    private static ImmutableArray<Message> Blocks(Quilt quilt, Design design)
+    {
+        var counts = design.Placements.CountBy(placement => placement.Block).ToDictionary();
+        return
+        [
+            .. quilt
+                .Blocks.Where(block => counts.ContainsKey(block.Id))
+                .Select(block =>
+                    Message.Of(
+                        block.Width == block.Height ? "sentence.blocks" : "sentence.oblong-blocks",
+                        ("count", counts[block.Id]),
+                        ("name", block.Name),
+                        ("width", block.Width),
+                        ("height", block.Height)
+                    )
+                ),
+        ];
+    }
+
+    private static Message Set(Setting setting) =>
+        Message.Of(
+            setting.Kind == SettingKind.OnPoint ? "sentence.set-on-point" : "sentence.set-straight",
+            ("columns", setting.Columns),
+            ("rows", setting.Rows)
+        );
+
+    private static Message SashingPhrase(Sashing? sashing) =>
+        sashing is null
+            ? Message.Of("sentence.edge-to-edge")
+            : Message.Of(
+                "sentence.sashed",
+                ("width", sashing.Width),
+                ("where", sashing.Outer ? "round" : "between"),
+                ("cornerstones", sashing.Cornerstone is null ? "without" : "with")
+            );
+
+    private static Message BorderPhrase(ImmutableArray<Border> borders) =>
+        borders.IsEmpty
+            ? Message.Of("sentence.no-border")
+            : Message.Of(
+                "sentence.borders",
+                ("count", borders.Length),
+                ("widths", borders.Select(border => Message.Of("sentence.border-width", ("width", border.Width))).ToImmutableArray())
+            );
+
+    private static Message BindingSentence(Binding binding) =>
+        Message.Of(
+            "sentence.binding",
+            ("strip", binding.StripWidth),
+            ("allowance", binding.Allowance),
+            ("grain", binding.Grain == StripGrain.Bias ? "bias" : "straight")
+        );
+}
