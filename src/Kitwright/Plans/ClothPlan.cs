@@ -29,7 +29,11 @@ public sealed record ClothPlan(
     Length Purchase,
     Proof Proof,
     ClothFigures Figures
-);
+)
+{
+    /// <summary>True where even the bound, with the same margin, would need the same saleable length.</summary>
+    public bool PurchaseIsLeast => Terms.Purchase(Terms.Straightening + Proof.Bound + Margin) == Purchase;
+}
 
 /// <summary>What a cutting plan assumes. Every allowance is a field; none is hidden in another.</summary>
 /// <param name="UsableWidth">Width of fabric less selvages (EN 1773 / ISO 22198 "usable width").</param>
@@ -87,10 +91,16 @@ public sealed record SubCut(PathId Id, Length Width, int Times, ImmutableArray<S
 /// <param name="Turned">Width and height exchanged.</param>
 public sealed record StackedPiece(PathId Piece, int Times, bool Turned);
 
-/// <summary>Counts that a person cares for.</summary>
+/// <summary>Counts that a person cares for, over the whole length: a strip cut n times counts n times.</summary>
 /// <param name="StripWidths">Distinct strip heights: ruler settings of the first cuts.</param>
-/// <param name="Strips">First cuts.</param>
-/// <param name="SubCuts">Cuts across the strips: one per sub-cut.</param>
-/// <param name="Trims">Further cuts to bring a piece to size.</param>
+/// <param name="Strips">First cuts: the sum of the strips' times.</param>
+/// <param name="SubCuts">
+/// Cuts across the strips, one per sub-cut: the sum over strips of times × (sum of its sub-cuts' times). A piece as
+/// long as the strip counts as one: its end is squared.
+/// </param>
+/// <param name="Trims">
+/// Further cuts along the strip to bring pieces to size: in each sub-cut one per piece of the stack, less one where
+/// the stack is exactly as high as the strip. In two stages: the pieces that are lower than their strip.
+/// </param>
 /// <param name="Surplus">Pieces cut beyond the demand.</param>
 public sealed record ClothFigures(int StripWidths, int Strips, int SubCuts, int Trims, int Surplus);

@@ -20,13 +20,33 @@ public enum ProofStatus
 /// A lower bound on the sum of strip heights, and the integers from which it can be recomputed (Farley's bound:
 /// A. A. Farley, "A note on bounding a class of linear programming problems", Operations Research 38(5), 1990).
 /// </summary>
+/// <remarks>
+/// How the bound follows from the duals, for plans of two stages. All in whole units: <c>W</c> is
+/// <see cref="ClothTerms.StripLength"/> divided by <paramref name="Unit"/> and rounded down (the sizes need not
+/// divide it); demand <c>i</c> has width <c>w</c>, height <c>h</c>, count <c>d</c> and dual <c>π ≥ 0</c>.
+/// <list type="number">
+/// <item>The ways to lay a piece are (w, h) and, where it may turn, (h, w); those wider than <c>W</c> drop out, and so
+/// do demands of count 0. The candidate heights are the heights of the ways that remain: a strip is never higher than
+/// its highest piece.</item>
+/// <item><c>V(H)</c> is the greatest sum of duals over sets of ways no higher than <c>H</c> whose widths add up to at
+/// most <c>W</c>, each way taken at most <c>d</c> times (the two ways of one demand are not held to <c>d</c>
+/// together).</item>
+/// <item><c>ρ = max(1, max over candidate heights of V(H) / (H · Scale))</c>; then no plan takes less than
+/// <c>⌈Σ d·π / (ρ · Scale)⌉</c>. Rational arithmetic throughout.</item>
+/// <item>That number is rounded up to the next sum of candidate heights, each as often as one likes.
+/// <paramref name="Bound"/> is the outcome times <paramref name="Unit"/>.</item>
+/// </list>
+/// Where <paramref name="Duals"/> is empty, step 2 and 3 are replaced by <c>⌈Σ d·w·h / W⌉</c>, the area. With
+/// <see cref="ProofStatus.ProvedBySearch"/> the bound is the sum of heights itself; the duals give a bound that is
+/// not above it, and the rest is the search's word.
+/// </remarks>
 /// <param name="Status">What may be said.</param>
 /// <param name="Bound">No way of cutting strips across the width takes less than this sum of strip heights.</param>
-/// <param name="Unit">The integer grid of the duals' knapsack: every size is a multiple of it.</param>
+/// <param name="Unit">A length of which every width and height of the demand is a whole multiple.</param>
 /// <param name="Scale">Duals are <c>value / Scale</c> units of height per piece.</param>
 /// <param name="Duals">One per demand, in the order of the demand; empty where the bound is by area only.</param>
 /// <param name="Method">Name of the method that found the plan, for the record.</param>
-/// <param name="Work">Work done against the limit (columns priced plus nodes), for the record.</param>
+/// <param name="Work">Steps done against the limit, for the record; equal on every run of the same version.</param>
 /// <param name="StoppedBy">What ended the search: <c>done</c>, <c>work-limit</c>, <c>clock</c>, <c>cancel</c>.</param>
 public sealed record Proof(
     ProofStatus Status,
