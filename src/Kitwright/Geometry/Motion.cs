@@ -1,3 +1,5 @@
+using Kitwright.Measure;
+
 namespace Kitwright.Geometry;
 
 /// <summary>
@@ -11,6 +13,15 @@ public readonly record struct Motion(Surd XX, Surd XY, Surd YX, Surd YY, Surd DX
 
     /// <summary>True where the motion shows the other face of the cloth.</summary>
     public bool Mirrors => ((XX * YY) - (XY * YX)).Sign < 0;
+
+    /// <summary>
+    /// True where the four factors keep lengths and angles; a motion from a file may be anything. The factories here
+    /// and their compositions always are rigid.
+    /// </summary>
+    public bool IsRigid =>
+        (XX * XX) + (YX * YX) == Rational.One
+        && (XY * XY) + (YY * YY) == Rational.One
+        && ((XX * XY) + (YX * YY)).IsZero;
 
     public static Motion Shift(Surd dx, Surd dy) => new(1, 0, 0, 1, dx, dy);
 

@@ -111,8 +111,9 @@ public readonly record struct Surd(Rational One, Rational Root2, Rational Root3,
                 c = Root3.ToDouble() * Sqrt3,
                 d = Root6.ToDouble() * Sqrt6;
             var sum = a + b + c + d;
-            // Each term is within 4 half-ulps and the sum within 3 more: 16 ulps of the absolute sum is generous.
-            var error = (Math.Abs(a) + Math.Abs(b) + Math.Abs(c) + Math.Abs(d)) * 16 * 2.3e-16;
+            // Each term is within 3 half-ulps and the sum within 3 more: 16 ulps of the absolute sum is generous. Below
+            // 1e-290 terms may have lost bits to underflow.
+            var error = ((Math.Abs(a) + Math.Abs(b) + Math.Abs(c) + Math.Abs(d)) * 16 * 2.3e-16) + 1e-290;
             return Math.Abs(sum) > error && double.IsFinite(sum) ? Math.Sign(sum) : ExactSign();
         }
     }
@@ -149,7 +150,7 @@ public readonly record struct Surd(Rational One, Rational Root2, Rational Root3,
         return p == 0 ? q : p * ((a * a) - (2 * b * b)).Sign;
     }
 
-    /// <summary>The nearest double, for drawing only.</summary>
+    /// <summary>A double within a few ulps, for drawing only.</summary>
     public double ToDouble() =>
         One.ToDouble() + (Root2.ToDouble() * Sqrt2) + (Root3.ToDouble() * Sqrt3) + (Root6.ToDouble() * Sqrt6);
 
@@ -161,18 +162,21 @@ public readonly record struct Surd(Rational One, Rational Root2, Rational Root3,
             return One.Floor();
         }
 
-        var guess = new BigInteger(Math.Floor(ToDouble()));
-        while (new Surd((Rational)guess) > this)
+        // Each term's floor is less than one below it, so the sum is at most three steps short.
+        var floor = One.Floor() + FloorOfRoot(Root2, 2) + FloorOfRoot(Root3, 3) + FloorOfRoot(Root6, 6);
+        while (new Surd((Rational)(floor + 1)) <= this)
         {
-            guess -= 1;
+            floor += 1;
         }
 
-        while (new Surd((Rational)(guess + 1)) <= this)
-        {
-            guess += 1;
-        }
+        return floor;
+    }
 
-        return guess;
+    // ⌊b√n⌋ for b ≥ 0 is ⌊√⌊b²n⌋⌋; a negative irrational lies one below the mirror of its magnitude's floor.
+    private static BigInteger FloorOfRoot(Rational factor, int radicand)
+    {
+        var root = SquareRoot.Floor((factor * factor * radicand).Floor());
+        return factor.Sign < 0 ? -root - 1 : root;
     }
 
     /// <summary>The one place where an irrational length becomes a measure: up to the next multiple of the step.</summary>

@@ -2,9 +2,14 @@ using Kitwright.Measure;
 
 namespace Kitwright.Geometry;
 
-/// <summary>Coordinates as text, in files: "3 7/8", "6√2", "1/2 + 3/4√2 - √3". The round trip is exact.</summary>
+/// <summary>
+/// Coordinates as text, in files: "3 7/8", "6√2", "1/2 + 3/4√2 - √3". The round trip is exact for texts of up to 1600
+/// characters; longer ones are refused as input. A hyphen subtracts here: "3-7/8" is 2 1/8.
+/// </summary>
 public static class SurdText
 {
+    private const int LongestText = 1600;
+
     public static string Format(Surd value)
     {
         var parts = new List<string>(4);
@@ -34,7 +39,7 @@ public static class SurdText
     {
         value = default;
         var rest = (text ?? "").Replace("sqrt", "√", StringComparison.Ordinal).Replace('−', '-').Trim();
-        if (rest.Length is 0 or > 256)
+        if (rest.Length is 0 or > LongestText)
         {
             return false;
         }
@@ -83,13 +88,14 @@ public static class SurdText
             return true;
         }
 
-        value = term[(root + 1)..].Trim() switch
+        Surd? part = term[(root + 1)..].Trim() switch
         {
             "2" => new(default, factor, default, default),
             "3" => new(default, default, factor, default),
             "6" => new(default, default, default, factor),
-            _ => default,
+            _ => null,
         };
-        return !value.IsZero || factor.IsZero;
+        value = part ?? default;
+        return part is not null;
     }
 }

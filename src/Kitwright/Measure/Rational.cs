@@ -106,15 +106,23 @@ public readonly struct Rational
     public BigInteger Ceiling() => -(-this).Floor();
 
     /// <summary>The nearest double; for drawing and for filters that are checked exactly, never for a measure.</summary>
-    public double ToDouble() => Numerator.IsZero ? 0 : QuotientToDouble();
-
-    private double QuotientToDouble()
+    public double ToDouble()
     {
-        var shift = (int)
-            Math.Max(Numerator.GetBitLength(), Denominator.GetBitLength()) - 1000;
-        return shift > 0
-            ? (double)(Numerator >> shift) / (double)(Denominator >> shift)
-            : (double)Numerator / (double)Denominator;
+        if (Numerator.IsZero)
+        {
+            return 0;
+        }
+
+        // A quotient of 62 or 63 bits, its last bit set where something was cut off, rounds to the nearest double.
+        BigInteger numerator = BigInteger.Abs(Numerator),
+            denominator = Denominator;
+        var shift = 62 - (int)(numerator.GetBitLength() - denominator.GetBitLength());
+        var quotient =
+            shift >= 0
+                ? BigInteger.DivRem(numerator << shift, denominator, out var rest)
+                : BigInteger.DivRem(numerator, denominator << -shift, out rest);
+        var bits = (ulong)quotient | (rest.IsZero ? 0UL : 1UL);
+        return Math.ScaleB(Sign * (double)bits, -shift);
     }
 
     public bool Equals(Rational other) =>

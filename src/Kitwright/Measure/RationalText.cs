@@ -3,10 +3,13 @@ using System.Numerics;
 
 namespace Kitwright.Measure;
 
-/// <summary>Reads numbers as people write them: 3, 3.875, 31/8, 3 7/8, 3-7/8, 3⅞. Never throws.</summary>
+/// <summary>
+/// Reads numbers as people write them: 3, 3.875, 31/8, 3 7/8, 3-7/8, 3⅞. Texts of more than 400 characters are refused.
+/// Never throws.
+/// </summary>
 public static class RationalText
 {
-    private const int LongestText = 64;
+    private const int LongestText = 400;
 
     private static readonly Dictionary<char, Rational> Vulgar = new()
     {

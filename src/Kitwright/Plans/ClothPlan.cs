@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using Kitwright.Measure;
 
 namespace Kitwright.Plans;
@@ -52,7 +53,7 @@ public sealed record ClothTerms(
 )
 {
     /// <summary>40 in usable, 1/2 in straightening, two stages, eighths and thirds of a yard, at least 1/8 yd.</summary>
-    /// <remarks>40 in and the usual cut lengths: ../shared/checks rules "pattern assumption", "yard fractions".</remarks>
+    /// <remarks>40 in is what patterns assume of a 42 to 44 in cloth; cut lengths as in docs/sources.md, "yard fractions".</remarks>
     public static ClothTerms Usual { get; } =
         new(
             Length.Inches(40),
@@ -64,6 +65,7 @@ public sealed record ClothTerms(
         );
 
     /// <summary>What one strip holds: usable width less the cross trim.</summary>
+    [JsonIgnore]
     public Length StripLength => UsableWidth - CrossTrim;
 
     /// <summary>The least saleable length that is not below <paramref name="need"/>.</summary>

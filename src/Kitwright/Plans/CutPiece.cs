@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using Kitwright.Measure;
 using Kitwright.Words;
 
@@ -30,5 +31,6 @@ public sealed record CutPiece(
     Message Why
 )
 {
+    [JsonIgnore]
     public int ToCut => Count + Spare;
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using Kitwright.Measure;
 
 namespace Kitwright.Plans;
@@ -47,6 +48,7 @@ public sealed record PlanFabric(string Letter, ImmutableArray<string> Roles, str
 /// <param name="Piece">The piece class of a strip.</param>
 public sealed record BindingPlan(Length Perimeter, Length Allowance, Length StripWidth, int Strips, PathId Piece)
 {
+    [JsonIgnore]
     public Length Wanted => Perimeter + Allowance;
 }
 

@@ -8,8 +8,9 @@ namespace Kitwright.Words;
 /// screen, a page or a terminal turns them into text, in its reader's language and units.
 /// </summary>
 /// <remarks>
-/// Slots hold <see cref="Length"/>, whole numbers, text, a <see cref="Message"/> or a list of messages; see
-/// <see cref="Catalog"/>. Equality is by key and slots. <c>Message.Of("plan.none")</c> has no slots.
+/// Slots hold <see cref="Length"/>, whole numbers (int or long), text, a <see cref="Message"/> or an immutable array of
+/// messages; see <see cref="Catalog"/>. Equality is by key and slots. <c>Message.Of("plan.none")</c> has no slots. No
+/// slot is named "say": in files that name holds the key.
 /// </remarks>
 public sealed record Message(string Key, ImmutableSortedDictionary<string, object> Slots)
 {
@@ -28,7 +29,20 @@ public sealed record Message(string Key, ImmutableSortedDictionary<string, objec
     public static Message Plain(string text) => Of("plain", ("text", text));
 
     public bool Equals(Message? other) =>
-        other is not null && Key == other.Key && Slots.SequenceEqual(other.Slots);
+        other is not null
+        && Key == other.Key
+        && Slots.Count == other.Slots.Count
+        && Slots.Zip(other.Slots).All(pair => pair.First.Key == pair.Second.Key && Same(pair.First.Value, pair.Second.Value));
 
     public override int GetHashCode() => HashCode.Combine(Key, Slots.Count);
+
+    // A file does not tell int from long, and arrays compare by reference: both are equal here when they say the same.
+    private static bool Same(object x, object y) =>
+        (x, y) switch
+        {
+            (int a, long b) => a == b,
+            (long a, int b) => a == b,
+            (ImmutableArray<Message> a, ImmutableArray<Message> b) => a.SequenceEqual(b),
+            _ => x.Equals(y),
+        };
 }
