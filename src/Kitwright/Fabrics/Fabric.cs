@@ -8,7 +8,12 @@ namespace Kitwright.Fabrics;
 /// <param name="PricePerYard">In minor units of the shop's currency (cents).</param>
 /// <param name="Color">Main color as sRGB, "#rrggbb".</param>
 /// <param name="Print">How it is printed, and how the demo draws it.</param>
-public sealed record Fabric(string Number, string Name, Length Width, long PricePerYard, string Color, Print Print);
+public sealed record Fabric(string Number, string Name, Length Width, long PricePerYard, string Color, Print Print)
+{
+    /// <summary>The length of a new bolt as its maker sells it; null where the shop's usual put-up is to be taken.</summary>
+    /// <remarks>Put-ups vary from 8 to 25 yd between makers ([ITDQ], [CSQ], [CCLOUD]), so it is never assumed.</remarks>
+    public Length? PutUp { get; init; }
+}
 
 /// <summary>The kind of a print and the seed from which the project draws its own.</summary>
 /// <param name="Second">A second color of the print, "#rrggbb".</param>
