@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using Kitwright.Measure;
+
+namespace Kitwright.Cutting;
+
+/// <summary>
+/// A cutting problem in whole units: what every method works on, so that no rounding ever decides what fits.
+/// </summary>
+/// <param name="Unit">The length of one unit; every piece is a whole number of them.</param>
+/// <param name="Width">What one strip holds, in units (rounded down: a piece that fits, fits the whole units).</param>
+/// <param name="Pieces">Equal pieces merged, whatever they become later.</param>
+/// <param name="Ways">How pieces may lie in a strip, by height, then by width.</param>
+/// <param name="Heights">The distinct heights of the ways, ascending: the candidate strip heights.</param>
+public sealed record StripGrid(
+    Length Unit,
+    int Width,
+    ImmutableArray<GridPiece> Pieces,
+    ImmutableArray<Way> Ways,
+    ImmutableArray<int> Heights
+)
+{
+    public static StripGrid Of(Length unit, int width, ImmutableArray<GridPiece> pieces)
+    {
+        var ways = pieces
+            .SelectMany(Lay)
+            .Where(way => way.Width <= width)
+            .OrderBy(way => way.Height)
+            .ThenBy(way => way.Width)
+            .ThenBy(way => way.Piece)
+            .ToImmutableArray();
+        return new(unit, width, pieces, ways, [.. ways.Select(way => way.Height).Distinct()]);
+    }
+
+    private static IEnumerable<Way> Lay(GridPiece piece, int index)
+    {
+        yield return new(index, piece.Width, piece.Height, Turned: false);
+        if (piece.MayTurn && piece.Width != piece.Height)
+        {
+            yield return new(index, piece.Height, piece.Width, Turned: true);
+        }
+    }
+
+    /// <summary>For each piece the indices of its ways.</summary>
+    public ImmutableArray<ImmutableArray<int>> WaysOf { get; } =
+        [
+            .. Enumerable
+                .Range(0, Ways.Length)
+                .ToLookup(way => Ways[way].Piece)
+                .OrderBy(ways => ways.Key)
+                .Select(ways => ways.ToImmutableArray()),
+        ];
+
+    /// <summary>Pieces wanted in all.</summary>
+    public long Count => Pieces.Sum(piece => (long)piece.Count);
+
+    /// <summary>The area of all pieces in square units.</summary>
+    public Int128 Area =>
+        Pieces.Aggregate(Int128.Zero, (sum, p) => sum + ((Int128)p.Width * p.Height * p.Count));
+}
+
+/// <summary>A size of piece, in units.</summary>
+/// <param name="Count">How many are wanted of all its demands together; more than 0.</param>
+/// <param name="Demands">The demands of the problem that ask for this size, as indices.</param>
+public sealed record GridPiece(int Width, int Height, int Count, bool MayTurn, ImmutableArray<int> Demands);
+
+/// <summary>One way to lay a piece: <paramref name="Width"/> along the strip, <paramref name="Height"/> across it.</summary>
+/// <param name="Piece">Index of the piece in the grid.</param>
+public readonly record struct Way(int Piece, int Width, int Height, bool Turned);
