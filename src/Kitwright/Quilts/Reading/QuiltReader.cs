@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using Kitwright.Measure;
+
+namespace Kitwright.Quilts.Reading;
+
+/// <summary>The top level of a quilt file: names, units, roles and colorways.</summary>
+internal static class QuiltReader
+{
+    private static readonly Length DefaultSeam = Length.Inches(0, 1, 4);
+    private static readonly Length DefaultRulerStep = Length.Inches(0, 1, 8);
+
+    private enum Units
+    {
+        Inch,
+        Centimeter,
+    }
+
+    public static Quilt Read(Node node)
+    {
+        using var fields = node.Fields();
+        // Units come first: they say what bare numbers mean.
+        var units = fields.Optional("units")?.OneOf<Units>() == Units.Centimeter ? LengthUnit.Centimeter : LengthUnit.Inch;
+        node.Source.Units = units;
+        CheckHead(fields, node.Source.Report);
+        return new(
+            fields.Required("name").Text(),
+            fields.Optional("note")?.Text(QuiltLimits.Note),
+            units,
+            fields.Optional("seam")?.Size() ?? DefaultSeam,
+            fields.Optional("rulerStep")?.Size() ?? DefaultRulerStep,
+            fields.Optional("licensed") is { } license ? ReadLicense(license) : null,
+            [.. fields.Required("roles").Items(1, QuiltLimits.Roles).Select(ReadRole)],
+            BlockReader.ReadAll(fields.Required("blocks")),
+            SettingReader.Read(fields.Required("setting")),
+            [.. fields.Optional("borders")?.Items(0, QuiltLimits.Borders).Select(FinishReader.ReadBorder) ?? []],
+            FinishReader.ReadBinding(fields.Required("binding")),
+            FinishReader.ReadBacking(fields.Required("backing")),
+            ReadTechniques(fields.Optional("techniques")),
+            [.. fields.Optional("colorways")?.Items(0, QuiltLimits.Colorways).Select(ReadColorway) ?? []]
+        );
+    }
+
+    private static void CheckHead(Fields fields, Report report)
+    {
+        var format = fields.Required("format");
+        if (format.Text() is { Length: > 0 } name && name != QuiltFile.Format)
+        {
+            report.Fault("quilt.format", format.Pointer, ("format", QuiltFile.Format));
+        }
+
+        var version = fields.Required("version");
+        var number = version.Whole(1, int.MaxValue);
+        if (number > QuiltFile.Version)
+        {
+            report.Fault("quilt.version", version.Pointer, ("version", number), ("newest", QuiltFile.Version));
+        }
+    }
+
+    private static License ReadLicense(Node node)
+    {
+        using var fields = node.Fields();
+        return new(
+            fields.Required("owner").Text(),
+            fields.Required("kits").Flag(),
+            fields.Required("preCut").Flag(),
+            fields.Required("resize").Flag(),
+            fields.Required("showDrawing").Flag(),
+            fields.Required("split").Flag()
+        );
+    }
+
+    private static Role ReadRole(Node node)
+    {
+        using var fields = node.Fields();
+        return new(fields.Required("id").Id(), fields.Required("name").Text(), fields.Optional("value")?.OneOf<Value>());
+    }
+
+    private static ImmutableSortedDictionary<string, string> ReadTechniques(Node? node) =>
+        ReadTexts(node?.Entries(QuiltLimits.Techniques) ?? []);
+
+    private static Colorway ReadColorway(Node node)
+    {
+        using var fields = node.Fields();
+        return new(fields.Required("name").Text(), ReadTexts(fields.Required("fabrics").Entries(QuiltLimits.Roles)));
+    }
+
+    private static ImmutableSortedDictionary<string, string> ReadTexts(IEnumerable<(string Key, Node Value)> entries)
+    {
+        var texts = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        foreach (var (key, value) in entries)
+        {
+            if (!texts.TryAdd(key, value.Text()))
+            {
+                value.Source.Report.Fault("quilt.field.twice", value.Pointer, ("field", key));
+            }
+        }
+
+        return texts.ToImmutable();
+    }
+}

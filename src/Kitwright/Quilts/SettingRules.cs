@@ -1,0 +1,81 @@
+using Kitwright.Quilts.Reading;
+
+namespace Kitwright.Quilts;
+
+/// <summary>Whether blocks and borders can lie as the setting says.</summary>
+internal static class SettingRules
+{
+    public static bool Check(Quilt quilt, Report report)
+    {
+        CheckBorders(quilt, report);
+        if (CheckCells(quilt, report))
+        {
+            CheckSizes(quilt, report);
+        }
+
+        return !report.HasFault;
+    }
+
+    private static void CheckBorders(Quilt quilt, Report report)
+    {
+        for (var i = 0; i < quilt.Borders.Length; i++)
+        {
+            var border = quilt.Borders[i];
+            if (border.Style == BorderStyle.CornerSquares != border.Corner is not null)
+            {
+                var rule = border.Corner is null ? "quilt.border.corner.missing" : "quilt.border.corner.extra";
+                report.Fault(rule, $"/borders/{i}", ("border", i + 1));
+            }
+        }
+    }
+
+    private static bool CheckCells(Quilt quilt, Report report)
+    {
+        var setting = quilt.Setting;
+        if ((long)setting.Columns * setting.Rows > QuiltLimits.PlacedBlocks)
+        {
+            report.Fault("quilt.blocks.many", "/setting", ("columns", setting.Columns), ("rows", setting.Rows), ("most", QuiltLimits.PlacedBlocks));
+            return false;
+        }
+
+        for (var r = 0; r < setting.Cells.Length; r++)
+        {
+            if (setting.Cells[r].Length != setting.Cells[0].Length)
+            {
+                report.Fault("quilt.cells.ragged", $"/setting/cells/{r}", ("count", setting.Cells[r].Length), ("wanted", setting.Cells[0].Length));
+            }
+
+            for (var c = 0; c < setting.Cells[r].Length; c++)
+            {
+                var block = setting.Cells[r][c].Block;
+                if (quilt.Blocks.All(b => b.Id != block))
+                {
+                    report.Fault("quilt.block.unknown", $"/setting/cells/{r}/{c}", ("block", block));
+                }
+            }
+        }
+
+        return !report.HasFault;
+    }
+
+    // Blocks of a row are of one height and those of a column of one width; on point all are one square.
+    private static void CheckSizes(Quilt quilt, Report report)
+    {
+        var setting = quilt.Setting;
+        for (var r = 0; r < setting.Rows && !report.IsFull; r++)
+        {
+            for (var c = 0; c < setting.Columns; c++)
+            {
+                var size = quilt.CellSize(r, c);
+                var fits =
+                    size.Height == quilt.CellSize(r, 0).Height && size.Width == quilt.CellSize(0, c).Width;
+                if (!fits)
+                {
+                    var place = $"/setting/cells/{r % setting.Cells.Length}/{c % setting.Cells[0].Length}";
+                    report.Fault("quilt.cell.size", place, ("block", setting.CellAt(r, c).Block), ("row", r + 1), ("column", c + 1));
+                    return;
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,246 @@
+using System.Buffers;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Kitwright.Geometry;
+using Kitwright.Measure;
+
+namespace Kitwright.Quilts.Writing;
+
+/// <summary>Writes a quilt file: indented, each point and each row of cells on a line of its own.</summary>
+internal sealed class QuiltWriter
+{
+    private static readonly JsonWriterOptions Indented = new()
+    {
+        Indented = true,
+        NewLine = "\n",
+        // Fractions and roots stay readable; files are never pasted into HTML unescaped.
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    private readonly Quilt quilt;
+    private readonly Utf8JsonWriter json;
+    private readonly Length unit;
+
+    private QuiltWriter(Quilt quilt, Utf8JsonWriter json)
+    {
+        this.quilt = quilt;
+        this.json = json;
+        unit = LengthText.Of(1, quilt.Units);
+    }
+
+    public static string Write(Quilt quilt)
+    {
+        var buffer = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(buffer, Indented))
+        {
+            new QuiltWriter(quilt, json).Write();
+        }
+
+        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
+    }
+
+    private void Write()
+    {
+        json.WriteStartObject();
+        json.WriteString("format", QuiltFile.Format);
+        json.WriteNumber("version", QuiltFile.Version);
+        json.WriteString("name", quilt.Name);
+        WriteOptional("note", quilt.Note);
+        WriteEnum("units", quilt.Units);
+        WriteLength("seam", quilt.Seam);
+        WriteLength("rulerStep", quilt.RulerStep);
+        if (quilt.Licensed is { } license)
+        {
+            WriteLicense(license);
+        }
+
+        WriteList("roles", quilt.Roles, WriteRole);
+        WriteList("blocks", quilt.Blocks, WriteBlock);
+        WriteSetting(quilt.Setting);
+        WriteList("borders", quilt.Borders, WriteBorder);
+        WriteBinding(quilt.Binding);
+        WriteBacking(quilt.Backing);
+        WriteTexts("techniques", quilt.Techniques);
+        WriteList("colorways", quilt.Colorways, WriteColorway);
+        json.WriteEndObject();
+    }
+
+    private void WriteLicense(License license)
+    {
+        json.WriteStartObject("licensed");
+        json.WriteString("owner", license.Owner);
+        json.WriteBoolean("kits", license.Kits);
+        json.WriteBoolean("preCut", license.PreCut);
+        json.WriteBoolean("resize", license.Resize);
+        json.WriteBoolean("showDrawing", license.ShowDrawing);
+        json.WriteBoolean("split", license.Split);
+        json.WriteEndObject();
+    }
+
+    private void WriteRole(Role role)
+    {
+        json.WriteString("id", role.Id);
+        json.WriteString("name", role.Name);
+        if (role.Value is { } value)
+        {
+            WriteEnum("value", value);
+        }
+    }
+
+    private void WriteBlock(Block block)
+    {
+        json.WriteString("id", block.Id);
+        json.WriteString("name", block.Name);
+        WriteLength("width", block.Width);
+        WriteLength("height", block.Height);
+        json.WriteStartObject("grid");
+        json.WriteNumber("columns", block.Grid.Columns);
+        json.WriteNumber("rows", block.Grid.Rows);
+        json.WriteEndObject();
+        WriteList("patches", block.Patches, WritePatch);
+    }
+
+    private void WritePatch(BlockPatch patch)
+    {
+        json.WriteString("id", patch.Id);
+        json.WriteString("role", patch.Role);
+        WriteLine("corners", $"[{string.Join(", ", patch.Corners.Select(PointText))}]");
+        if (patch.Arcs.Length > 0)
+        {
+            WriteList("arcs", patch.Arcs, WriteArc);
+        }
+    }
+
+    private void WriteArc(Arc arc)
+    {
+        json.WriteNumber("edge", arc.Edge);
+        WriteLine("center", PointText(arc.Center));
+        json.WriteBoolean("clockwise", arc.Clockwise);
+    }
+
+    private void WriteSetting(Setting setting)
+    {
+        json.WriteStartObject("setting");
+        WriteEnum("kind", setting.Kind);
+        json.WriteNumber("columns", setting.Columns);
+        json.WriteNumber("rows", setting.Rows);
+        json.WriteStartArray("cells");
+        foreach (var row in setting.Cells)
+        {
+            json.WriteRawValue($"[{string.Join(", ", row.Select(CellText))}]");
+        }
+
+        json.WriteEndArray();
+        if (setting.Sashing is { } sashing)
+        {
+            json.WriteStartObject("sashing");
+            WriteLength("width", sashing.Width);
+            json.WriteString("role", sashing.Role);
+            WriteOptional("cornerstone", sashing.Cornerstone);
+            json.WriteBoolean("outer", sashing.Outer);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndObject();
+    }
+
+    private void WriteBorder(Border border)
+    {
+        WriteLength("width", border.Width);
+        json.WriteString("role", border.Role);
+        WriteEnum("style", border.Style);
+        WriteOptional("corner", border.Corner);
+        WriteEnum("grain", border.Grain);
+    }
+
+    private void WriteBinding(Binding binding)
+    {
+        json.WriteStartObject("binding");
+        json.WriteString("role", binding.Role);
+        WriteLength("stripWidth", binding.StripWidth);
+        WriteLength("allowance", binding.Allowance);
+        WriteEnum("grain", binding.Grain);
+        json.WriteEndObject();
+    }
+
+    private void WriteBacking(Backing backing)
+    {
+        json.WriteStartObject("backing");
+        json.WriteString("role", backing.Role);
+        WriteLength("overhang", backing.Overhang);
+        WriteLength("seam", backing.Seam);
+        if (backing.Seams is { } seams)
+        {
+            WriteEnum("seams", seams);
+        }
+
+        json.WriteEndObject();
+    }
+
+    private void WriteColorway(Colorway colorway)
+    {
+        json.WriteString("name", colorway.Name);
+        WriteTexts("fabrics", colorway.Fabrics);
+    }
+
+    private void WriteList<T>(string name, IEnumerable<T> items, Action<T> write)
+    {
+        json.WriteStartArray(name);
+        foreach (var item in items)
+        {
+            json.WriteStartObject();
+            write(item);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private void WriteTexts(string name, IEnumerable<KeyValuePair<string, string>> texts)
+    {
+        json.WriteStartObject(name);
+        foreach (var (key, text) in texts)
+        {
+            json.WriteString(key, text);
+        }
+
+        json.WriteEndObject();
+    }
+
+    private void WriteOptional(string name, string? text)
+    {
+        if (text is not null)
+        {
+            json.WriteString(name, text);
+        }
+    }
+
+    private void WriteEnum<T>(string name, T value)
+        where T : struct, Enum => json.WriteString(name, CamelCase(value.ToString()));
+
+    private void WriteLength(string name, Length length) => json.WriteString(name, LengthInUnits(length));
+
+    // A centimeter quilt may still hold a length that is a whole fraction of an inch only: exact in either unit.
+    private string LengthInUnits(Length length) =>
+        quilt.Units == LengthUnit.Centimeter
+            ? LengthText.Mixed(length / unit) + " cm"
+            : LengthText.Inches(length) + " in";
+
+    private void WriteLine(string name, string rawJson)
+    {
+        json.WritePropertyName(name);
+        json.WriteRawValue(rawJson);
+    }
+
+    private string PointText(Point point) => $"[{Quoted(point.X / unit)}, {Quoted(point.Y / unit)}]";
+
+    private static string Quoted(Surd value) => $"\"{SurdText.Format(value)}\"";
+
+    private static string CellText(Cell cell) =>
+        cell is { Turns: 0, Mirror: false }
+            ? $"\"{cell.Block}\""
+            : $$"""{ "block": "{{cell.Block}}", "turns": {{cell.Turns}}, "mirror": {{(cell.Mirror ? "true" : "false")}} }""";
+
+    private static string CamelCase(string name) => JsonNamingPolicy.CamelCase.ConvertName(name);
+}
