@@ -55,13 +55,20 @@ public sealed record Polygon(ImmutableArray<Point> Corners)
         {
             Point p = Corners[i],
                 q = Corners[(i + 1) % Corners.Length];
+            bool pAbove = p.Y > point.Y,
+                qAbove = q.Y > point.Y;
+            if (pAbove && qAbove || p.Y < point.Y && q.Y < point.Y)
+            {
+                continue;
+            }
+
             var turn = Point.Cross(q - p, point - p).Sign;
             if (turn == 0 && Point.Dot(p - point, q - point).Sign <= 0)
             {
                 return Side.On;
             }
 
-            if (p.Y > point.Y != q.Y > point.Y && (q.Y > p.Y ? turn > 0 : turn < 0))
+            if (pAbove != qAbove && (qAbove ? turn > 0 : turn < 0))
             {
                 inside = !inside;
             }

@@ -28,7 +28,8 @@ public readonly record struct Surd(Rational One, Rational Root2, Rational Root3,
     /// <summary>√3 times a rational.</summary>
     public static Surd OfRoot3(Rational factor) => new(default, default, factor, default);
 
-    public bool IsRational => Root2.IsZero && Root3.IsZero && Root6.IsZero;
+    public bool IsRational => Root2.IsZero && IsInRoot2;
+    private bool IsInRoot2 => Root3.IsZero && Root6.IsZero;
     public bool IsZero => One.IsZero && IsRational;
 
     public static implicit operator Surd(Rational value) => new(value);
@@ -55,6 +56,16 @@ public readonly record struct Surd(Rational One, Rational Root2, Rational Root3,
         if (x.IsRational)
         {
             return y.Scaled(x.One);
+        }
+
+        if (x.IsInRoot2 && y.IsInRoot2)
+        {
+            return new(
+                (x.One * y.One) + (2 * x.Root2 * y.Root2),
+                (x.One * y.Root2) + (x.Root2 * y.One),
+                default,
+                default
+            );
         }
 
         return new(
@@ -86,15 +97,16 @@ public readonly record struct Surd(Rational One, Rational Root2, Rational Root3,
         return conjugate * new Surd(norm.One / rational, -norm.Root2 / rational, default, default);
     }
 
-    public static bool operator <(Surd x, Surd y) => (x - y).Sign < 0;
+    public static bool operator <(Surd x, Surd y) => x.CompareTo(y) < 0;
 
-    public static bool operator >(Surd x, Surd y) => (x - y).Sign > 0;
+    public static bool operator >(Surd x, Surd y) => x.CompareTo(y) > 0;
 
-    public static bool operator <=(Surd x, Surd y) => (x - y).Sign <= 0;
+    public static bool operator <=(Surd x, Surd y) => x.CompareTo(y) <= 0;
 
-    public static bool operator >=(Surd x, Surd y) => (x - y).Sign >= 0;
+    public static bool operator >=(Surd x, Surd y) => x.CompareTo(y) >= 0;
 
-    public int CompareTo(Surd other) => (this - other).Sign;
+    public int CompareTo(Surd other) =>
+        IsRational && other.IsRational ? One.CompareTo(other.One) : (this - other).Sign;
 
     /// <summary>−1, 0 or 1, exactly.</summary>
     public int Sign
