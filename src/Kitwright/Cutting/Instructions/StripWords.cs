@@ -11,8 +11,13 @@ namespace Kitwright.Cutting.Instructions;
 /// </summary>
 internal sealed class StripWords(ClothPlan plan)
 {
-    private readonly Dictionary<PathId, ClothDemand> demand = plan.Demand.ToDictionary(d => d.Piece);
-    private readonly Dictionary<PathId, int> wanted = plan.Demand.ToDictionary(d => d.Piece, d => d.Count);
+    // A class may be demanded in several lines.
+    private readonly Dictionary<PathId, ClothDemand> demand = plan
+        .Demand.GroupBy(d => d.Piece)
+        .ToDictionary(same => same.Key, same => same.First());
+    private readonly Dictionary<PathId, int> wanted = plan
+        .Demand.GroupBy(d => d.Piece)
+        .ToDictionary(same => same.Key, same => same.Sum(d => d.Count));
 
     public Message Next(StripCut strip)
     {

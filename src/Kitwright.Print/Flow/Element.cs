@@ -1,6 +1,6 @@
 using Kitwright.Print.Drawing;
 
-namespace Kitwright.Print.Layout;
+namespace Kitwright.Print.Flow;
 
 /// <summary>
 /// Something to be laid on a page. One question, one answer: asked with the space that is left, an element says what

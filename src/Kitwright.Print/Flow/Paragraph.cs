@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Kitwright.Print.Drawing;
 using Kitwright.Print.Text;
 
-namespace Kitwright.Print.Layout;
+namespace Kitwright.Print.Flow;
 
 /// <summary>Flowing text. A break leaves at least two lines on either page.</summary>
 public sealed record Paragraph(ImmutableArray<TextRun> Runs, TextStyle Style) : Element

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Kitwright.Print.Drawing;
 
-namespace Kitwright.Print.Layout;
+namespace Kitwright.Print.Flow;
 
 /// <summary>Fills page after page with what is to be laid.</summary>
 public static class Pager

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Kitwright.Print.Drawing;
 
-namespace Kitwright.Print.Layout;
+namespace Kitwright.Print.Flow;
 
 /// <summary>Where a cell's element stands in the height of its row.</summary>
 public enum VerticalPlace

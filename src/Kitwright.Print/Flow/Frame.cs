@@ -1,6 +1,6 @@
 using Kitwright.Print.Drawing;
 
-namespace Kitwright.Print.Layout;
+namespace Kitwright.Print.Flow;
 
 /// <summary>An element with space around it, on a ground or within a line; kept together.</summary>
 public sealed record Frame(Element Content, double Padding) : Element

@@ -1,6 +1,6 @@
 using Kitwright.Print.Drawing;
 
-namespace Kitwright.Print.Layout;
+namespace Kitwright.Print.Flow;
 
 /// <summary>A drawing of a fixed size; never broken and never cut off.</summary>
 /// <param name="Drawing">From the origin to (Width, Height), in points.</param>

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Kitwright.Print.Drawing;
 
-namespace Kitwright.Print.Layout;
+namespace Kitwright.Print.Flow;
 
 /// <summary>Elements one below the other. Breaks between them, or within one that can be broken.</summary>
 /// <param name="Gap">Between two elements, in points; none at the head of a page.</param>

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Kitwright.Print.Drawing;
 
-namespace Kitwright.Print.Layout;
+namespace Kitwright.Print.Flow;
 
 /// <summary>A table: the head is repeated on each page, rows are kept whole, a rule stands under each.</summary>
 /// <param name="Widths">In points; null for an equal share of what is left.</param>
