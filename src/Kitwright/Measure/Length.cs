@@ -43,7 +43,7 @@ public readonly record struct Length(Rational InInches)
     {
         var exact = InInches * TicksPerInch;
         ticks = 0;
-        if (!exact.IsInteger || BigInteger.Abs(exact.Numerator) > long.MaxValue)
+        if (!exact.IsInteger || exact.Numerator < long.MinValue || exact.Numerator > long.MaxValue)
         {
             return false;
         }

@@ -25,23 +25,27 @@ public sealed class Catalog
 
     public Template this[string key] => templates[key];
 
+    /// <summary>A catalog of these templates by key. Malformed ones are a fault of ours: <see cref="FormatException"/>.</summary>
+    public static Catalog Of(IEnumerable<KeyValuePair<string, string>> templates) =>
+        new(templates.ToFrozenDictionary(pair => pair.Key, pair => Template.Parse(pair.Value), StringComparer.Ordinal));
+
     private static Catalog Load(string language)
     {
         var assembly = typeof(Catalog).Assembly;
-        var all = new Dictionary<string, Template>(StringComparer.Ordinal);
+        var all = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var name in assembly.GetManifestResourceNames().Where(n => n.StartsWith($"Words/{language}.", StringComparison.Ordinal)))
         {
             using var stream = assembly.GetManifestResourceStream(name)!;
             foreach (var (key, text) in JsonSerializer.Deserialize<Dictionary<string, string>>(stream)!)
             {
-                if (!all.TryAdd(key, Template.Parse(text)))
+                if (!all.TryAdd(key, text))
                 {
                     throw new InvalidDataException($"The message '{key}' stands twice; the second is in {name}.");
                 }
             }
         }
 
-        return new(all.ToFrozenDictionary(StringComparer.Ordinal));
+        return Of(all);
     }
 
     /// <summary>Text without slots, or with them: <c>Say("cut.strips", ("count", 11))</c>.</summary>

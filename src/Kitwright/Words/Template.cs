@@ -1,12 +1,17 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 
 namespace Kitwright.Words;
 
 /// <summary>
-/// One parsed template. The syntax is a part of ICU MessageFormat: <c>{name}</c>, <c>{name, length}</c>,
-/// <c>{name, plural, one {…} other {… # …}}</c>, <c>{name, select, a {…} other {…}}</c>.
+/// One parsed template. The syntax is a part of ICU MessageFormat: <c>{name}</c>, <c>{name, yards}</c> (a length in
+/// yards; in inches without it), <c>{name, sentences}</c> (a list of messages one after the other; joined by commas and
+/// "and" without it), <c>{name, plural, =0 {…} one {…} other {… # …}}</c>, <c>{name, select, a {…} other {…}}</c>.
 /// </summary>
-/// <remarks>Source: Unicode ICU user guide, "Formatting Messages" (from memory); quoting with apostrophes is left out.</remarks>
+/// <remarks>
+/// Source: Unicode ICU user guide, "Formatting Messages" (from memory). Quoting with apostrophes is left out: an
+/// apostrophe is itself, and braces stand for slots only.
+/// </remarks>
 public sealed class Template
 {
     private Template(ImmutableArray<Part> parts) => Parts = parts;
@@ -43,15 +48,15 @@ public sealed class Template
     public static Template Parse(string text)
     {
         var at = 0;
-        var parts = ParseParts(text, ref at, inPlural: false, nested: false);
-        return new(parts);
+        var parts = ParseParts(text, ref at, inPlural: false);
+        return at == text.Length ? new(parts) : throw new FormatException($"A brace too many at {at}: {text}");
     }
 
-    private static ImmutableArray<Part> ParseParts(string text, ref int at, bool inPlural, bool nested)
+    private static ImmutableArray<Part> ParseParts(string text, ref int at, bool inPlural)
     {
         var parts = ImmutableArray.CreateBuilder<Part>();
         var start = at;
-        while (at < text.Length && !(nested && text[at] == '}'))
+        while (at < text.Length && text[at] != '}')
         {
             if (text[at] == '{' || (inPlural && text[at] == '#'))
             {
@@ -80,7 +85,7 @@ public sealed class Template
     private static Slot SlotForNumber(ref int at)
     {
         at++;
-        return new("#", "", ImmutableDictionary<string, ImmutableArray<Part>>.Empty);
+        return new("#", "", FrozenDictionary<string, ImmutableArray<Part>>.Empty);
     }
 
     private static Slot ParseSlot(string text, ref int at)
@@ -88,7 +93,7 @@ public sealed class Template
         at++;
         var name = Word(text, ref at);
         var kind = "";
-        var branches = ImmutableDictionary.CreateBuilder<string, ImmutableArray<Part>>();
+        var branches = new Dictionary<string, ImmutableArray<Part>>(StringComparer.Ordinal);
         if (text[at] == ',')
         {
             at++;
@@ -100,7 +105,11 @@ public sealed class Template
                 {
                     var key = Word(text, ref at);
                     Expect(text, ref at, '{');
-                    branches.Add(key, ParseParts(text, ref at, kind == "plural", nested: true));
+                    if (!branches.TryAdd(key, ParseParts(text, ref at, kind == "plural")))
+                    {
+                        throw new FormatException($"'{name}' has the branch '{key}' twice: {text}");
+                    }
+
                     Expect(text, ref at, '}');
                 }
 
@@ -109,10 +118,14 @@ public sealed class Template
                     throw new FormatException($"'{name}' lacks the branch 'other': {text}");
                 }
             }
+            else if (kind is not ("yards" or "sentences"))
+            {
+                throw new FormatException($"'{name}' asks for an unknown kind of slot, '{kind}': {text}");
+            }
         }
 
         Expect(text, ref at, '}');
-        return new(name, kind, branches.ToImmutable());
+        return new(name, kind, branches.ToFrozenDictionary(StringComparer.Ordinal));
     }
 
     private static char Peek(string text, ref int at)
@@ -153,6 +166,6 @@ public sealed class Template
 
     internal sealed record Literal(string Text) : Part;
 
-    internal sealed record Slot(string Name, string Kind, ImmutableDictionary<string, ImmutableArray<Part>> Branches)
+    internal sealed record Slot(string Name, string Kind, FrozenDictionary<string, ImmutableArray<Part>> Branches)
         : Part;
 }

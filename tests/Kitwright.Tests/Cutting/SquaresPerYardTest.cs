@@ -1,5 +1,6 @@
 using Kitwright.Cutting;
 using Kitwright.Measure;
+using Kitwright.Plans;
 using Xunit;
 
 namespace Kitwright.Tests.Cutting;
@@ -107,7 +108,7 @@ public sealed class SquaresPerYardTest
     {
         var plan = FirstFit.Plan(Cloth.Of(Cloth.Terms(width, straightening), ($"{side} x {side}", count))).Value!;
         Assert.Empty(PlanAudit.Of(plan));
-        Assert.Equal(Plans.ProofStatus.Proved, plan.Proof.Status);
+        Assert.Equal(ProofStatus.Proved, plan.Proof.Status);
         return plan.Cut;
     }
 }
