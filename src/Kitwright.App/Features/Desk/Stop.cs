@@ -1,0 +1,7 @@
+namespace Kitwright.App.Features.Desk;
+
+/// <summary>The stops of the job, in its order.</summary>
+public enum Stop
+{
+    Quilt,
+}

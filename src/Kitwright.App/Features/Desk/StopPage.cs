@@ -1,0 +1,53 @@
+using Kitwright.App.Web;
+using Kitwright.Plans;
+using Microsoft.AspNetCore.Components;
+
+namespace Kitwright.App.Features.Desk;
+
+/// <summary>A page of one quilt: reads its address and lays out the work.</summary>
+public abstract class StopPage : ComponentBase
+{
+    [Parameter]
+    public string Slug { get; set; } = "";
+
+    [SupplyParameterFromQuery]
+    public string? Colorway { get; set; }
+
+    [SupplyParameterFromQuery]
+    public string? At { get; set; }
+
+    [SupplyParameterFromQuery]
+    public string? Try { get; set; }
+
+    [Inject]
+    public required IWorkbench Workbench { get; set; }
+
+    [Inject]
+    public required NavigationManager Navigation { get; set; }
+
+    protected abstract Stop Stop { get; }
+
+    /// <summary>What the page shows; while the next is planned, still the last.</summary>
+    protected Work? Work { get; private set; }
+
+    private DeskAddress? asked;
+
+    protected override async Task OnParametersSetAsync()
+    {
+        var address = new DeskAddress(Slug, Stop, Colorway, new(At), Try);
+        asked = address;
+        // The first time there is nothing to show meanwhile.
+        var work = Work is null ? Work.At(address, Workbench) : await Task.Run(() => Work.At(address, Workbench));
+        if (asked != address)
+        {
+            // Another address was asked for meanwhile.
+            return;
+        }
+
+        Work = work;
+        if (work is null)
+        {
+            Navigation.NotFound();
+        }
+    }
+}

@@ -1,0 +1,46 @@
+using Kitwright.App.Components;
+using Microsoft.AspNetCore.DataProtection.KeyManagement;
+using Microsoft.AspNetCore.DataProtection.XmlEncryption;
+using Microsoft.AspNetCore.Hosting.StaticWebAssets;
+
+namespace Kitwright.App.Web;
+
+/// <summary>Puts the web app together; the command <c>serve</c> and the browser tests run what this returns.</summary>
+public static class WebApp
+{
+    public static WebApplication Build(WebOptions options)
+    {
+        var builder = WebApplication.CreateBuilder(
+            new WebApplicationOptions
+            {
+                ApplicationName = typeof(WebApp).Assembly.GetName().Name,
+                ContentRootPath = AppContext.BaseDirectory,
+            }
+        );
+
+        // From a build folder the assets are found through a manifest, whatever the environment is called; a
+        // published folder has no manifest and serves its own wwwroot.
+        StaticWebAssetsLoader.UseStaticWebAssets(builder.Environment, builder.Configuration);
+        builder.WebHost.UseUrls($"http://127.0.0.1:{options.Port}");
+        builder.Logging.SetMinimumLevel(LogLevel.Warning);
+
+        builder.Services.AddDataProtection();
+        builder.Services.Configure<KeyManagementOptions>(keys =>
+        {
+            keys.XmlRepository = new KeysInMemory();
+            keys.XmlEncryptor = new NullXmlEncryptor();
+        });
+        builder.Services.AddSingleton(options.Workbench);
+        builder.Services.AddRazorComponents().AddInteractiveServerComponents();
+
+        var app = builder.Build();
+        app.UseMiddleware<LoopbackOnly>();
+        app.UseMiddleware<SecurityHeaders>();
+        app.UseStatusCodePagesWithReExecute("/not-found");
+        app.UseAntiforgery();
+        app.MapStaticAssets();
+        app.MapRazorComponents<Document>()
+            .AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = null);
+        return app;
+    }
+}

@@ -1,0 +1,52 @@
+using Microsoft.Playwright;
+
+namespace Kitwright.App.Tests.Browser;
+
+/// <summary>
+/// One visitor's page. When it ends, it has sent nothing beyond loopback, broken no content security policy and thrown
+/// no script error.
+/// </summary>
+public sealed class Visit : IAsyncDisposable
+{
+    private readonly IBrowserContext context;
+    private readonly List<string> faults = [];
+
+    public Visit(IBrowserContext context, IPage page, Uri address)
+    {
+        this.context = context;
+        Page = page;
+        page.Request += (_, request) =>
+        {
+            if (!request.Url.StartsWith(address.ToString(), StringComparison.Ordinal))
+            {
+                faults.Add($"left loopback: {request.Url}");
+            }
+        };
+        page.Console += (_, message) =>
+        {
+            if (message.Type == "error")
+            {
+                faults.Add($"console: {message.Text}");
+            }
+        };
+        page.PageError += (_, error) => faults.Add($"script: {error}");
+    }
+
+    public IPage Page { get; }
+
+    /// <summary>Loads a page and waits until it answers to the hand.</summary>
+    public async Task Go(string path)
+    {
+        await Page.GotoAsync(path);
+        await Page.Locator(".sheet[data-live=yes]").WaitForAsync();
+    }
+
+    /// <summary>Waits until the address has the text in it.</summary>
+    public Task AddressHas(string text) => Page.WaitForURLAsync(url => Uri.UnescapeDataString(url).Contains(text, StringComparison.Ordinal));
+
+    public async ValueTask DisposeAsync()
+    {
+        await context.CloseAsync();
+        Assert.Empty(faults);
+    }
+}
