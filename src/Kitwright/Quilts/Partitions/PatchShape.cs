@@ -96,9 +96,10 @@ internal static class PatchShape
         {
             for (var j = i + 1; j < edges.Length; j++)
             {
-                if (Crossing.Of(edges[i], edges[j]) is { } point)
+                var point = edges[i].From == edges[j].From ? edges[i].From : Crossing.Of(edges[i], edges[j]);
+                if (point is not null)
                 {
-                    (rule, at) = ("quilt.crossing", point);
+                    (rule, at) = ("quilt.crossing", point.Value);
                     return true;
                 }
             }

@@ -42,6 +42,8 @@ internal static class QuiltReader
 
     private static void CheckHead(Fields fields, Report report)
     {
+        // Where the schema lies is for editors.
+        fields.Optional("$schema");
         var format = fields.Required("format");
         if (format.Text() is { Length: > 0 } name && name != QuiltFile.Format)
         {

@@ -1,0 +1,61 @@
+using Kitwright.Findings;
+using Kitwright.Quilts;
+using Kitwright.Words;
+using Xunit;
+
+namespace Kitwright.Tests.Quilts;
+
+/// <summary>Every file of data/faulty/quilts gives the rule at the place that the table beside it states.</summary>
+public sealed class FaultyQuiltTest
+{
+    private static readonly string[] Notes = ["quilt.field.unknown", "quilt.role.unused", "quilt.colorway.open"];
+
+    public static TheoryData<string, string, string> Table()
+    {
+        var rows = new TheoryData<string, string, string>();
+        foreach (var line in Repository.Read("data", "faulty", "quilts", "README.md").Split('\n').Where(l => l.StartsWith("| `", StringComparison.Ordinal)))
+        {
+            var cells = line.Split('|').Select(c => c.Trim(' ', '`')).ToArray();
+            rows.Add(cells[1], cells[2], cells[3] == "(root)" ? "" : cells[3]);
+        }
+
+        return rows;
+    }
+
+    [Theory]
+    [MemberData(nameof(Table))]
+    public void Gives_the_stated_finding(string file, string rule, string place)
+    {
+        var read = QuiltFile.Read(Repository.Read("data", "faulty", "quilts", file));
+        Assert.Contains(read.Findings, f => f.Rule == rule && f.Place == place);
+        Assert.Equal(Notes.Contains(rule), read.Good);
+        Assert.All(read.Findings, f => Assert.NotEqual(Catalog.English.Say(f.Reason), Catalog.English.Say(f.Remedy)));
+    }
+
+    [Fact]
+    public void Table_lists_every_file() =>
+        Assert.Equal(
+            Directory.GetFiles(Repository.PathOf("data", "faulty", "quilts"), "*.json").Select(p => Path.GetFileName(p)!).Order(StringComparer.Ordinal),
+            Table().Select(row => row.Data.Item1).Order(StringComparer.Ordinal)
+        );
+
+    [Fact]
+    public void Each_file_holds_one_mistake_only()
+    {
+        // A fault may show at more than one place of a drawing, but not as more than one kind.
+        foreach (var row in Table())
+        {
+            var (file, rule, _) = row.Data;
+            var findings = QuiltFile.Read(Repository.Read("data", "faulty", "quilts", file)).Findings;
+            Assert.All(findings, f => Assert.True(f.Rule == rule, $"{file}: {f.Rule} at {f.Place}"));
+        }
+    }
+
+    [Fact]
+    public void Every_rule_is_shown_by_a_file_or_by_the_tests_of_limits()
+    {
+        string[] limits = ["quilt.text.large", "quilt.text.long", "quilt.findings.more", "quilt.corners", "quilt.area"];
+        var rules = Catalog.English.Keys.Where(k => k.StartsWith("quilt.", StringComparison.Ordinal) && Catalog.English.Has(k + ".remedy"));
+        Assert.Equal(rules.Order(), Table().Select(r => r.Data.Item2).Concat(limits).Distinct().Order());
+    }
+}
