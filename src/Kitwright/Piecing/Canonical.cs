@@ -1,0 +1,33 @@
+using Kitwright.Geometry;
+
+namespace Kitwright.Piecing;
+
+/// <summary>
+/// The standard pose of a region, so that equal units are made once wherever and however turned they lie. Cloth may
+/// be turned but not mirrored.
+/// </summary>
+/// <param name="Region">With its lower left corner at the origin.</param>
+/// <param name="Home">From the standard pose back to where the region lay.</param>
+internal sealed record Canonical(string Key, Region Region, Motion Home)
+{
+    /// <summary>Regions of more items lie once in a quilt: turning them about to compare them is wasted work.</summary>
+    private const int MostCompared = 64;
+
+    public static Canonical Of(Region region) =>
+        Enumerable
+            .Range(0, region.Items.Length > MostCompared ? 1 : 4)
+            .Select(turns => Posed(region, turns))
+            .MinBy(pose => pose.Key, StringComparer.Ordinal)!;
+
+    /// <summary>The region as it lies, shifted to the origin: for blocks, whose own coordinates count.</summary>
+    public static Canonical Upright(Region region) => Posed(region, 0);
+
+    public static Canonical Posed(Region region, int turns)
+    {
+        var turn = Motion.QuarterTurns(turns);
+        var turned = turns == 0 ? region : region.Moved(turn);
+        var toOrigin = Motion.Shift(-turned.Bounds.Low.X, -turned.Bounds.Low.Y);
+        var posed = turned.Moved(toOrigin);
+        return new(posed.Key(), posed, turn.Then(toOrigin).Inverse());
+    }
+}

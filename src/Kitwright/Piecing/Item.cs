@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using Kitwright.Geometry;
+
+namespace Kitwright.Piecing;
+
+/// <summary>
+/// Something that lies in a region to be pieced: a patch of one role, or a whole block.
+/// </summary>
+/// <param name="Shape">Its outline in finished size, counterclockwise, in the region's coordinates.</param>
+/// <param name="Role">The role of a patch; null for a block.</param>
+/// <param name="Block">The id of a block; null for a patch.</param>
+/// <param name="Frame">From block coordinates to the region's; meaningful for blocks only.</param>
+internal sealed record Item(Polygon Shape, string? Role, string? Block, Motion Frame)
+{
+    /// <summary>Whether the patch belongs to a border; only names rest on it.</summary>
+    public bool InBorder { get; init; }
+
+    public static Item OfPatch(Plans.Patch patch) =>
+        new(patch.Shape, patch.Role, null, Motion.Identity)
+        {
+            InBorder = patch.Id.Value.StartsWith("frame/border/", StringComparison.Ordinal),
+        };
+
+    public Item Moved(Motion motion) =>
+        this with
+        {
+            Shape = Shape.Moved(motion),
+            Frame = Block is null ? Frame : Frame.Then(motion),
+        };
+
+    /// <summary>Equal for items that look alike and lie alike.</summary>
+    public string Key()
+    {
+        var content = Role is not null ? "r:" + Role : $"b:{Block}:{Frame.XX},{Frame.XY},{Frame.YX},{Frame.YY}";
+        return content + "|" + ShapeKey();
+    }
+
+    private string ShapeKey()
+    {
+        var corners = Shape.Corners;
+        var start = 0;
+        for (var i = 1; i < corners.Length; i++)
+        {
+            var byX = corners[i].X.CompareTo(corners[start].X);
+            if (byX < 0 || (byX == 0 && corners[i].Y < corners[start].Y))
+            {
+                start = i;
+            }
+        }
+
+        return string.Join(';', Enumerable.Range(0, corners.Length).Select(i => corners[(start + i) % corners.Length]));
+    }
+}
+
+/// <summary>Items that together fill a region, with the region's bounding box.</summary>
+internal sealed record Region(ImmutableArray<Item> Items)
+{
+    public (Point Low, Point High) Bounds { get; } = BoundsOf(Items);
+
+    public Surd Width => Bounds.High.X - Bounds.Low.X;
+    public Surd Height => Bounds.High.Y - Bounds.Low.Y;
+
+    public Region Moved(Motion motion) => new([.. Items.Select(i => i.Moved(motion))]);
+
+    /// <summary>Twice the covered area.</summary>
+    public Surd TwiceArea => Items.Aggregate(Surd.Zero, (sum, item) => sum + item.Shape.TwiceSignedArea);
+
+    /// <summary>True where the items fill their bounding box.</summary>
+    public bool IsRectangle => TwiceArea == 2 * Width * Height;
+
+    public string Key() => string.Join('\n', Items.Select(i => i.Key()).Order(StringComparer.Ordinal));
+
+    private static (Point, Point) BoundsOf(ImmutableArray<Item> items)
+    {
+        var boxes = items.Select(i => i.Shape.Bounds()).ToArray();
+        return (
+            new(boxes.Min(b => b.Low.X), boxes.Min(b => b.Low.Y)),
+            new(boxes.Max(b => b.High.X), boxes.Max(b => b.High.Y))
+        );
+    }
+}

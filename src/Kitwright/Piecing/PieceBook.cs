@@ -1,0 +1,46 @@
+using Kitwright.Geometry;
+using Kitwright.Measure;
+using Kitwright.Plans;
+using Kitwright.Words;
+
+namespace Kitwright.Piecing;
+
+/// <summary>Collects the classes of cut pieces while units are worked out; equal rectangles of one role are one class.</summary>
+internal sealed class PieceBook(Length rulerStep)
+{
+    private readonly Dictionary<string, Entry> entries = [];
+    private readonly List<Entry> inOrder = [];
+
+    internal sealed record Entry(PathId Id, string Role, Length Width, Length Height, bool MayTurn, Message Use, Message Why);
+
+    public Length RulerStep => rulerStep;
+    public IReadOnlyList<Entry> Entries => inOrder;
+
+    /// <summary>
+    /// The class of a rectangle that lies <paramref name="width"/> by <paramref name="height"/> in its unit, both as
+    /// cut. The class has its longer side along the width of fabric.
+    /// </summary>
+    public Entry Piece(string role, Length width, Length height, bool mayTurn, Message use, Message why)
+    {
+        var (across, along) = width >= height ? (width, height) : (height, width);
+        var key = $"{role}|{across.InInches}|{along.InInches}|{mayTurn}";
+        if (!entries.TryGetValue(key, out var entry))
+        {
+            entry = new(new($"piece/{inOrder.Count + 1}"), role, across, along, mayTurn, use, why);
+            entries.Add(key, entry);
+            inOrder.Add(entry);
+        }
+
+        return entry;
+    }
+
+    /// <summary>Takes the piece so that it lies with its lower left raw corner at the given point.</summary>
+    public static Take TakeAt(string into, Entry piece, Length width, Surd left, Surd bottom) =>
+        new(
+            into,
+            piece.Id,
+            width == piece.Width
+                ? Motion.Shift(left, bottom)
+                : Motion.QuarterTurns(1).Then(Motion.Shift(left + piece.Height, bottom))
+        );
+}

@@ -1,0 +1,236 @@
+using System.Collections.Immutable;
+using Kitwright.Findings;
+using Kitwright.Geometry;
+using Kitwright.Measure;
+using Kitwright.Piecing.Techniques;
+using Kitwright.Plans;
+using Kitwright.Words;
+
+namespace Kitwright.Piecing;
+
+/// <summary>
+/// Works out the units of a quilt from its geometry: a region that a technique knows is a unit; any other is divided
+/// by straight seams and its parts are joined in a row. Equal regions are one unit, whatever way they are turned.
+/// </summary>
+internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Length stripLength)
+{
+    /// <summary>No technique makes a unit of more patches.</summary>
+    private const int MostInOneUnit = 5;
+
+    private readonly Dictionary<string, Draft> units = [];
+    private readonly List<Draft> drafts = [];
+    private readonly List<Finding> findings = [];
+    private readonly Dictionary<string, int> numbers = [];
+
+    public IReadOnlyList<Draft> Drafts => drafts;
+    public IReadOnlyList<Finding> Findings => findings;
+
+    /// <summary>Makes a region in its own pose: a block, or the top.</summary>
+    public void Whole(Region region, PathId id, string kind, string shows, Message name, UnitPicture picture)
+    {
+        var upright = Canonical.Upright(region);
+        var program = Solve(upright.Region, id.Value);
+        if (program is not null)
+        {
+            drafts.Add(
+                new(
+                    id,
+                    // A block that is one unit of a technique is made as that unit is.
+                    program.Kind is "joined" or "block-row" or "center" or "bordered" or "single" ? kind : program.Kind,
+                    program.Verbs,
+                    program.Makes,
+                    region.Width,
+                    region.Height,
+                    shows,
+                    name,
+                    picture with { Parts = program.Parts }
+                )
+            );
+        }
+    }
+
+    /// <summary>Puts a part of a larger unit into a register, in the larger unit's coordinates; answers its id.</summary>
+    private PathId? Place(List<Verb> verbs, string register, Region region, string place)
+    {
+        if (region.Items is [{ Role: not null } only] && Shapes.IsRectangle(only.Shape) && FitsOneStrip(region))
+        {
+            var take = PlainPatch.Take(register, book, seams, region);
+            verbs.Add(take);
+            return take.Piece;
+        }
+
+        if (region.Items is [{ Block: { } block } tile])
+        {
+            var id = new PathId($"block/{block}");
+            verbs.Add(new Use(register, id, tile.Frame));
+            return id;
+        }
+
+        var pose = Canonical.Of(region);
+        if (!units.TryGetValue(pose.Key, out var unit))
+        {
+            (unit, pose) = NewUnit(pose, region, place);
+            if (unit is null)
+            {
+                return null;
+            }
+
+            units.Add(pose.Key, unit);
+        }
+
+        verbs.Add(new Use(register, unit.Id, pose.Home));
+        return unit.Id;
+    }
+
+    private (Draft? Unit, Canonical Pose) NewUnit(Canonical pose, Region region, string place)
+    {
+        var program = Solve(pose.Region, place);
+        if (program is null)
+        {
+            return (null, pose);
+        }
+
+        var number = numbers[program.Kind] = numbers.GetValueOrDefault(program.Kind) + 1;
+        var id = new PathId($"unit/{program.Kind}-{number}");
+        var draft = new Draft(
+            id,
+            program.Kind,
+            program.Verbs,
+            program.Makes,
+            pose.Region.Width,
+            pose.Region.Height,
+            null,
+            program.Name,
+            PictureOf(id, pose.Region, program.Parts)
+        );
+        drafts.Add(draft);
+        return (draft, pose);
+    }
+
+    private static UnitPicture PictureOf(PathId id, Region region, ImmutableArray<UnitPart> parts) =>
+        new(
+            [.. region.Items.Where(i => i.Role is not null).Select((i, n) => new Patch(id.Child("patch", n + 1), i.Role!, i.Shape))],
+            [.. region.Items.Where(i => i.Block is not null).Select((i, n) => new Placement(id.Child("place", n + 1), i.Block!, i.Frame))],
+            parts
+        );
+
+    private bool FitsOneStrip(Region region) =>
+        Length.Max(seams.Rectangle(region.Width), seams.Rectangle(region.Height)) <= stripLength;
+
+    private Program? Solve(Region region, string place)
+    {
+        if (Known(region) is { } known)
+        {
+            return known;
+        }
+
+        if (region.Items.Length == 1)
+        {
+            if (region.Items[0].Block is not null || Shapes.IsRectangle(region.Items[0].Shape) && FitsOneStrip(region))
+            {
+                return Single(region, place);
+            }
+
+            findings.Add(Finding.Of("piecing.shape", place, ("fabric", letters.Of(region.Items[0].Role!))));
+            return null;
+        }
+
+        if (StraightCuts.Of(region) is not { } cuts)
+        {
+            findings.Add(Finding.Of("piecing.no-straight-seam", place));
+            return null;
+        }
+
+        return Join(region, cuts, place);
+    }
+
+    private Program Single(Region region, string place)
+    {
+        var verbs = new List<Verb>();
+        var id = Place(verbs, "unit", region, place)!.Value;
+        return new("single", [.. verbs], ["unit"], Message.Of("unit.single")) { Parts = [new(id, region.Items[0].Shape)] };
+    }
+
+    private Program? Join(Region region, StraightCuts cuts, string place)
+    {
+        var verbs = new List<Verb>();
+        var parts = ImmutableArray.CreateBuilder<UnitPart>();
+        for (var i = 0; i < cuts.Parts.Length; i++)
+        {
+            var part = cuts.Parts[i];
+            var register = i == 0 ? "unit" : "next";
+            if (Place(verbs, register, part, place) is not { } id)
+            {
+                return null;
+            }
+
+            parts.Add(new(id, Outline(part)));
+            if (i > 0)
+            {
+                var line = cuts.Lines[i - 1];
+                verbs.Add(new Lay("unit", "unit", "next", Motion.Reflect(line)));
+                verbs.Add(new Sew("unit", line));
+                verbs.Add(new Press("unit", i % 2 == 1 ? PressToward.Top : PressToward.Bottom));
+            }
+        }
+
+        var kind = KindOf(region, cuts);
+        return new(kind, [.. verbs], ["unit"], Message.Of("unit." + kind, ("parts", cuts.Parts.Length)))
+        {
+            Parts = parts.ToImmutable(),
+        };
+    }
+
+    private static string KindOf(Region region, StraightCuts cuts) =>
+        region.Items.Any(i => i.InBorder) ? "bordered"
+        : region.Items.All(i => i.Role is not null) ? "joined"
+        : cuts.Parts.All(p => p.Items.Length == 1) ? "block-row"
+        : "center";
+
+    private static Polygon Outline(Region region) =>
+        region.Items.Length == 1
+            ? region.Items[0].Shape
+            : Polygon.Rectangle(region.Bounds.Low.X, region.Bounds.Low.Y, region.Bounds.High.X, region.Bounds.High.Y);
+
+    /// <summary>A technique that fits in one of the four turns of the region; its copies are turned back.</summary>
+    private Program? Known(Region region)
+    {
+        if (region.Items.Length > MostInOneUnit)
+        {
+            return null;
+        }
+
+        for (var turns = 0; turns < 4; turns++)
+        {
+            var pose = Canonical.Posed(region, turns);
+            if (InPose(pose.Region) is { } program)
+            {
+                return turns == 0
+                    ? program
+                    : program with { Verbs = [.. program.Verbs, .. program.Makes.Select(m => new Turn(m, pose.Home))] };
+            }
+        }
+
+        return null;
+    }
+
+    private Program? InPose(Region region)
+    {
+        if (HalfSquareTwoAtATime.Fits(region, out var upper, out var lower))
+        {
+            return HalfSquareTwoAtATime.Make(book, seams, letters, region.Width, upper, lower);
+        }
+
+        if (StitchAndFlip.Fits(region, out var body, out var corners))
+        {
+            return StitchAndFlip.Make(book, seams, letters, region, body, corners);
+        }
+
+        if (region.Items is [{ Role: { } role } only] && Shapes.IsRectangle(only.Shape) && region.Width > region.Height && !FitsOneStrip(region))
+        {
+            return JoinedStrip.Make(book, seams, letters, role, region.Width, region.Height, stripLength, copies: 2);
+        }
+
+        return null;
+    }
+}

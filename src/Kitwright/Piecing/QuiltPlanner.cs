@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using Kitwright.Cutting;
+using Kitwright.Fabrics;
+using Kitwright.Findings;
+using Kitwright.Plans;
+using Kitwright.Quilts;
+
+namespace Kitwright.Piecing;
+
+/// <summary>How a cutting problem becomes a plan: first fit, or an optimizer behind its fence.</summary>
+public delegate Checked<ClothPlan> CutCloth(ClothProblem problem);
+
+/// <summary>What a plan assumes beyond the quilt itself.</summary>
+/// <param name="Terms">Cloth and shop.</param>
+/// <param name="SpareStrips">Kit margin per fabric, in strips of its widest kind.</param>
+/// <param name="OneLengthPerFabric">Roles that a colorway fills with one fabric share a length; else one a role.</param>
+/// <param name="Budget">Name of the work limit, for the record.</param>
+public sealed record PlanOptions(ClothTerms Terms, int SpareStrips, CutGoal Goal, bool OneLengthPerFabric, string Budget)
+{
+    public static PlanOptions Usual { get; } = new(ClothTerms.Usual, 1, CutGoal.ByTheStep, false, "normal");
+}
+
+/// <summary>The pipeline from quilt and colorway to the plan document: a pure function of its inputs.</summary>
+public static class QuiltPlanner
+{
+    public static Checked<QuiltPlan> Plan(
+        Quilt quilt,
+        Colorway? colorway,
+        ImmutableArray<Fabric> fabrics,
+        PlanOptions options,
+        CutCloth cut
+    )
+    {
+        var groups = SwatchKey.Groups(quilt, colorway, options.OneLengthPerFabric);
+        var letters = new Letters(groups);
+        var key = SwatchKey.Of(quilt, colorway, fabrics, letters);
+        var design = Layout.Of(quilt);
+        var pieced = PiecingPlan.Of(quilt, design, letters, options.Terms);
+        if (pieced.Value is not { } parts)
+        {
+            return new(null, [.. key.Findings, .. pieced.Findings]);
+        }
+
+        var problems = ClothProblems.Of(parts, key.Fabrics, options);
+        var cloths = problems.Select(p => cut(p)).ToArray();
+        var findings = key.Findings.AddRange(cloths.SelectMany(c => c.Findings));
+        if (cloths.Any(c => c.Value is null))
+        {
+            return new(null, findings);
+        }
+
+        ImmutableArray<ClothPlan> plans = [.. cloths.Select(c => c.Value!)];
+        var hash = PlanHash.Of(quilt, colorway, options);
+        return new(
+            new(
+                quilt.Name,
+                colorway?.Name,
+                PlanHash.Mark(hash),
+                hash,
+                PlanHash.Engine,
+                options.Budget,
+                quilt.Seam,
+                quilt.RulerStep,
+                key.Fabrics,
+                design,
+                parts.Pieces,
+                plans,
+                parts.Sewing,
+                parts.Binding,
+                parts.Backing,
+                NeedsOf.Plan(quilt, plans, parts, key.Fabrics)
+            ),
+            findings
+        );
+    }
+}

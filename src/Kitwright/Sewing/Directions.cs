@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using Kitwright.Measure;
+using Kitwright.Plans;
+using Kitwright.Words;
+
+namespace Kitwright.Sewing;
+
+/// <summary>
+/// The directions for a quilt, from its sewing plan alone: one step a recipe, in the order in which they can be
+/// carried out, with counts, labels of the stacks used and sizes.
+/// </summary>
+public static class Directions
+{
+    public static ImmutableArray<SewingStep> Of(QuiltPlan plan)
+    {
+        var numbers = plan.Sewing.Recipes.Select((r, i) => (r.Id, Number: i + 1)).ToDictionary(x => x.Id, x => x.Number);
+        var labels = plan.Pieces.ToDictionary(p => p.Id, p => p.Label);
+        var letters = plan.Fabrics.SelectMany(f => f.Roles.Select(r => (r, f.Letter))).ToDictionary(x => x.r, x => x.Letter);
+        var roles = plan.Pieces.ToDictionary(p => p.Id, p => letters[p.Role]);
+        return
+        [
+            .. plan.Sewing.Recipes.Select(recipe =>
+            {
+                var number = numbers[recipe.Id];
+                return new SewingStep(
+                    new($"step/{number}"),
+                    number,
+                    recipe.Id,
+                    Message.Of("step.title", ("name", recipe.Name), ("copies", recipe.Copies)),
+                    Lines(recipe, plan.Seam, numbers, labels, roles),
+                    recipe.Verbs.Any(v => v is CutAlong or Trim)
+                );
+            }),
+        ];
+    }
+
+    private static ImmutableArray<Message> Lines(
+        Recipe recipe,
+        Length seam,
+        Dictionary<PathId, int> numbers,
+        Dictionary<PathId, string> labels,
+        Dictionary<PathId, string> letters
+    )
+    {
+        var takes = recipe.Verbs.OfType<Take>().Select(t => t.Piece).ToArray();
+        var lines = ImmutableArray.CreateBuilder<Message>();
+        switch (recipe.Kind)
+        {
+            case "half-square-two":
+                lines.Add(Message.Of("step.half-square.mark", ("second", labels[takes[1]])));
+                lines.Add(
+                    Message.Of(
+                        "step.half-square.sew",
+                        ("first", labels[takes[0]]),
+                        ("second", labels[takes[1]]),
+                        ("seam", seam)
+                    )
+                );
+                lines.Add(Message.Of("step.half-square.cut", ("toward", letters[takes[1]])));
+                break;
+            case "goose-flip" or "snowball":
+                lines.Add(Message.Of("step.flip.mark", ("square", labels[takes[1]])));
+                lines.Add(
+                    Message.Of("step.flip.sew", ("square", labels[takes[1]]), ("body", labels[takes[0]]), ("seam", seam))
+                );
+                lines.Add(
+                    Message.Of(recipe.Kind == "goose-flip" ? "step.flip.second" : "step.flip.others", ("corners", takes.Length - 1))
+                );
+                break;
+            case "joined-strip":
+                lines.Add(Message.Of("step.strip.join", ("pieces", Counted(takes.Select(t => labels[t])))));
+                lines.Add(Message.Of("step.strip.cut", ("copies", recipe.Makes.Length), ("length", recipe.Width)));
+                break;
+            case "single":
+                lines.Add(Message.Of("step.single", ("piece", labels[takes[0]])));
+                break;
+            default:
+                lines.Add(Message.Of(recipe.Kind == "top" ? "step.top" : "step.join", ("parts", Parts(recipe, numbers, labels))));
+                lines.Add(Message.Of(recipe.Kind == "top" ? "step.press.top" : "step.press.join"));
+                break;
+        }
+
+        lines.Add(Message.Of("step.size", ("width", recipe.Width), ("height", recipe.Height)));
+        return lines.ToImmutable();
+    }
+
+    /// <summary>"A1, step 2, A1", in the order of sewing.</summary>
+    private static ImmutableArray<Message> Parts(Recipe recipe, Dictionary<PathId, int> numbers, Dictionary<PathId, string> labels) =>
+        [
+            .. recipe.Picture.Parts.Select(p =>
+                labels.TryGetValue(p.Of, out var label)
+                    ? Message.Plain(label)
+                    : Message.Of("step.part", ("number", numbers[p.Of]))
+            ),
+        ];
+
+    /// <summary>"4 of A2 and 1 of A3".</summary>
+    private static ImmutableArray<Message> Counted(IEnumerable<string> labels) =>
+        [.. labels.GroupBy(l => l).Select(g => Message.Of("step.counted", ("count", g.Count()), ("label", g.Key)))];
+}
