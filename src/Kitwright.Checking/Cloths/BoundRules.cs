@@ -1,0 +1,43 @@
+using Kitwright.Measure;
+using Kitwright.Plans;
+
+namespace Kitwright.Checking.Cloths;
+
+/// <summary>
+/// The claim that no way of cutting takes less: recomputed from the integers that come with it, and held against the
+/// length and the claimed status.
+/// </summary>
+internal static class BoundRules
+{
+    public static void Check(ClothPlan cloth, FindingList findings)
+    {
+        var proof = cloth.Proof;
+        var place = cloth.Id.Value;
+        var sum = LengthRules.SumOfHeights(cloth);
+        if (proof.Bound > sum)
+        {
+            findings.Add("check.cloth.bound-above", place, Say.Inches(proof.Bound), Say.AtMost(Say.Inches(sum)));
+            return;
+        }
+
+        var proved = proof.Bound == sum;
+        if (proved != proof.Status is ProofStatus.Proved or ProofStatus.ProvedBySearch)
+        {
+            findings.Add("check.cloth.status", place, Say.Inches(proof.Bound), Say.Inches(sum));
+        }
+
+        if (Grid.Of(cloth) is not { } grid)
+        {
+            findings.Add("check.cloth.bound-figures", place);
+            return;
+        }
+
+        var least = proof.Duals.IsEmpty ? AreaBound.Of(grid) : FarleyBound.Of(grid, proof.Scale);
+        var bound = proof.Unit * new Rational(NextSum.Of(grid.Heights, least), 1);
+        var agrees = proof.Status == ProofStatus.ProvedBySearch ? bound <= proof.Bound : bound == proof.Bound;
+        if (!agrees)
+        {
+            findings.Add("check.cloth.bound", place, Say.Inches(proof.Bound), Say.Inches(bound));
+        }
+    }
+}

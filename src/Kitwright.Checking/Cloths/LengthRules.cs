@@ -1,0 +1,47 @@
+using Kitwright.Measure;
+using Kitwright.Plans;
+
+namespace Kitwright.Checking.Cloths;
+
+/// <summary>What the cutting takes, what the kit adds, and what the shop sells for it.</summary>
+internal static class LengthRules
+{
+    public static void Check(ClothPlan cloth, FindingList findings)
+    {
+        var cut = cloth.Terms.Straightening + SumOfHeights(cloth);
+        if (cloth.Cut != cut)
+        {
+            findings.Add("check.cloth.cut-length", cloth.Id.Value, Say.Inches(cloth.Cut), Say.Inches(cut));
+        }
+
+        var widest = cloth.Strips.Select(s => s.Height).DefaultIfEmpty().Max();
+        var spare = widest.Sign > 0 ? cloth.Margin / widest : Rational.Zero;
+        if (cloth.Margin.Sign < 0 || !spare.IsInteger || (widest.Sign <= 0 && cloth.Margin.Sign > 0))
+        {
+            findings.Add("check.cloth.margin", cloth.Id.Value, Say.Inches(cloth.Margin), Say.Inches(widest));
+        }
+
+        var purchase = LeastSaleable(cloth.Cut + cloth.Margin, cloth.Terms);
+        if (cloth.Purchase != purchase)
+        {
+            findings.Add("check.cloth.purchase", cloth.Id.Value, Say.Inches(cloth.Purchase), Say.Inches(purchase));
+        }
+    }
+
+    public static Length SumOfHeights(ClothPlan cloth) =>
+        cloth.Strips.Aggregate(Length.Zero, (sum, strip) => sum + (strip.Height * strip.Times));
+
+    /// <summary>The least multiple of an increment that holds the need, and no less than the shop sells.</summary>
+    public static Length LeastSaleable(Length need, ClothTerms terms)
+    {
+        Length? least = null;
+        foreach (var step in terms.Increments)
+        {
+            var times = Length.Max(need, Length.Zero) / step;
+            var whole = step * (times.IsInteger ? times : times.Floor() + 1);
+            least = least is { } l && l <= whole ? l : whole;
+        }
+
+        return Length.Max(least!.Value, terms.MinimumCut);
+    }
+}

@@ -1,0 +1,29 @@
+using Kitwright.Measure;
+using Kitwright.Plans;
+
+namespace Kitwright.Checking.Cloths;
+
+/// <summary>What a cutting plan assumes must be possible before anything else can be said of it.</summary>
+internal static class TermsRule
+{
+    public static bool Check(ClothPlan cloth, FindingList findings)
+    {
+        var terms = cloth.Terms;
+        var possible =
+            terms.CrossTrim.Sign >= 0
+            && terms.UsableWidth > terms.CrossTrim
+            && terms.Straightening.Sign >= 0
+            && terms.MinimumCut.Sign >= 0
+            && !terms.Increments.IsEmpty
+            && terms.Increments.All(step => step.Sign > 0)
+            && terms.Stages is 2 or 3;
+        if (!possible)
+        {
+            findings.Add("check.cloth.terms", cloth.Id.Value);
+        }
+
+        return possible;
+    }
+
+    public static Length StripLength(ClothTerms terms) => terms.UsableWidth - terms.CrossTrim;
+}

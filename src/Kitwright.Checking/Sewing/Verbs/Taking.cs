@@ -1,0 +1,48 @@
+using Kitwright.Checking.Exact;
+using Kitwright.Findings;
+using Kitwright.Geometry;
+using Kitwright.Measure;
+using Kitwright.Plans;
+
+namespace Kitwright.Checking.Sewing.Verbs;
+
+/// <summary>Cloth comes to the table: a cut piece, or a copy of an earlier unit.</summary>
+internal static class Taking
+{
+    public static Finding? Do(Take verb, Table table, string place)
+    {
+        if (!table.Pieces.TryGetValue(verb.Piece, out var piece))
+        {
+            return Finding.Of("check.sewing.unknown-piece", place, ("piece", verb.Piece.Value));
+        }
+
+        var shape = Shape.Rectangle(0, 0, piece.Width, piece.Height);
+        return Lay(table, verb.Into, shape, new TakenPiece(piece, table.Recipe), verb.Motion, place);
+    }
+
+    /// <remarks>A unit that was refused must be asked for before: its copies cannot be laid.</remarks>
+    public static Finding? Do(Use verb, Table table, string place)
+    {
+        if (!table.Units.TryGetValue(verb.Unit, out var unit) || unit is null)
+        {
+            return Finding.Of("check.sewing.unknown-unit", place, ("unit", verb.Unit.Value));
+        }
+
+        var shape = UnitOutline.Of(unit.Recipe, table.Seam);
+        return Lay(table, verb.Into, shape, new UsedUnit(unit), verb.Motion, place);
+    }
+
+    private static Finding? Lay(Table table, string into, Shape shape, Part part, Motion motion, string place) =>
+        Table.CheckMotion(motion, place)
+        ?? table.Put(into, new Cloth([new(shape, part, Rigid.Still)], motion), place);
+}
+
+/// <summary>The rectangle of a unit with its raw edges: the finished lower left corner is the origin.</summary>
+internal static class UnitOutline
+{
+    public static Shape Of(Recipe recipe, Length seam) =>
+        Shape.Rectangle(-seam, -seam, recipe.Width - seam, recipe.Height - seam);
+
+    public static Shape Finished(Recipe recipe, Length seam) =>
+        Shape.Rectangle(0, 0, recipe.Width - (seam * 2), recipe.Height - (seam * 2));
+}
