@@ -132,6 +132,7 @@ public sealed class SvgCanvas
             shape.Fill switch
             {
                 FlatPaint flat => flat.Color.ToString(),
+                NamedPaint named => $"url(#{named.Name}) {named.Fallback}",
                 TilePaint tile => $"url(#{view.KeyPrefix}{new PlacedTile(tile, transform).Name})",
                 _ => "none",
             }
