@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text.Json.Serialization;
 using Kitwright.Measure;
 
 namespace Kitwright.Plans;
@@ -65,7 +64,6 @@ public sealed record ClothTerms(
         );
 
     /// <summary>What one strip holds: usable width less the cross trim.</summary>
-    [JsonIgnore]
     public Length StripLength => UsableWidth - CrossTrim;
 
     /// <summary>The least saleable length that is not below <paramref name="need"/>.</summary>

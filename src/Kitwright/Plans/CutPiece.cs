@@ -1,4 +1,3 @@
-using System.Text.Json.Serialization;
 using Kitwright.Measure;
 using Kitwright.Words;
 
@@ -31,6 +30,5 @@ public sealed record CutPiece(
     Message Why
 )
 {
-    [JsonIgnore]
     public int ToCut => Count + Spare;
 }

@@ -16,16 +16,20 @@ public static partial class PlanFile
     /// <summary>The plan, or what keeps the text from being one. Never throws: a plan may come from anybody.</summary>
     public static Checked<QuiltPlan> Read(string text)
     {
+        JsonDocument document;
         try
         {
-            using var document = JsonDocument.Parse(text, Strict);
-            return Read(document.RootElement);
+            document = JsonDocument.Parse(text, Strict);
         }
         catch (JsonException fault)
         {
-            return Checked<QuiltPlan>.Failed(
-                Finding.Of("plan.json", $"line {fault.LineNumber + 1}", ("line", (fault.LineNumber ?? 0) + 1))
-            );
+            var line = (fault.LineNumber ?? 0) + 1;
+            return Checked<QuiltPlan>.Failed(Finding.Of("plan.json", $"line {line}", ("line", line)));
+        }
+
+        using (document)
+        {
+            return Read(document.RootElement);
         }
     }
 
@@ -33,12 +37,12 @@ public static partial class PlanFile
 
     private static Checked<QuiltPlan> Read(JsonElement root)
     {
-        if (Text(root, "format") != QuiltPlan.Format || !root.TryGetProperty("plan", out var plan))
+        if (!Says(root, "format", $"\"{QuiltPlan.Format}\"") || !root.TryGetProperty("plan", out var plan))
         {
             return Checked<QuiltPlan>.Failed(Finding.Of("plan.format", "/format", ("format", QuiltPlan.Format)));
         }
 
-        if (Text(root, "version") != $"{QuiltPlan.Version}")
+        if (!Says(root, "version", $"{QuiltPlan.Version}"))
         {
             return Checked<QuiltPlan>.Failed(Finding.Of("plan.version", "/version", ("newest", QuiltPlan.Version)));
         }
@@ -51,13 +55,20 @@ public static partial class PlanFile
         }
         catch (JsonException fault)
         {
-            var place = "/plan" + Pointer(fault.Path ?? "$");
-            return Checked<QuiltPlan>.Failed(Finding.Of("plan.shape", place, ("place", place)));
+            return NotAPlanAt("/plan" + Pointer(fault.Path ?? "$"));
+        }
+        catch (NotSupportedException)
+        {
+            // The serializer's way to say that a verb does not tell what it does.
+            return NotAPlanAt("/plan/sewing");
         }
     }
 
-    private static string? Text(JsonElement root, string name) =>
-        root.ValueKind == JsonValueKind.Object && root.TryGetProperty(name, out var value) ? value.ToString() : null;
+    private static Checked<QuiltPlan> NotAPlanAt(string place) =>
+        Checked<QuiltPlan>.Failed(Finding.Of("plan.shape", place, ("place", place)));
+
+    private static bool Says(JsonElement root, string name, string value) =>
+        root.ValueKind == JsonValueKind.Object && root.TryGetProperty(name, out var found) && found.GetRawText() == value;
 
     /// <summary>"$.pieces[3].width" as a JSON pointer (RFC 6901): "/pieces/3/width".</summary>
     private static string Pointer(string path) => Step().Replace(path[1..], "/$1$2");

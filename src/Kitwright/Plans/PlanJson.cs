@@ -1,6 +1,9 @@
+using System.Collections;
+using System.Collections.Immutable;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
 using Kitwright.Geometry;
 using Kitwright.Measure;
 
@@ -28,6 +31,8 @@ public static partial class PlanJson
             RespectRequiredConstructorParameters = true,
             RespectNullableAnnotations = true,
             AllowDuplicateProperties = false,
+            AllowOutOfOrderMetadataProperties = true,
+            TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { LeaveOutWhatIsComputed, RefuseNullInArrays } },
         };
         options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false));
         options.Converters.Add(new TextConverter<Length>(LengthText.Inches, (string t, out Length v) => LengthText.TryParse(t, out v)));
@@ -39,10 +44,43 @@ public static partial class PlanJson
         options.Converters.Add(new PolygonConverter());
         options.Converters.Add(new MotionConverter());
         options.Converters.Add(new MessageConverter());
-        options.Converters.Add(new ArrayConverterFactory());
-        options.MakeReadOnly(populateMissingResolver: true);
+        options.MakeReadOnly();
         return options;
     }
+
+    // A document states each thing once: what a plan's records compute from their fields is not written.
+    private static void LeaveOutWhatIsComputed(JsonTypeInfo info)
+    {
+        if (info.Kind == JsonTypeInfoKind.Object && info.Type.Namespace == typeof(PlanJson).Namespace)
+        {
+            foreach (var computed in info.Properties.Where(p => p.Set is null && p.AssociatedParameter is null).ToList())
+            {
+                info.Properties.Remove(computed);
+            }
+        }
+    }
+
+    // The serializer looks at the nulls of fields, but not at those inside arrays.
+    private static void RefuseNullInArrays(JsonTypeInfo info)
+    {
+        var arrays = info.Properties.Where(p => IsArray(p.PropertyType) && p.Get is not null).ToList();
+        if (arrays.Count > 0)
+        {
+            info.OnDeserialized = made =>
+            {
+                foreach (var array in arrays)
+                {
+                    var items = array.Get!(made)!;
+                    if (items.Equals(Activator.CreateInstance(array.PropertyType)) || ((IEnumerable)items).Cast<object?>().Contains(null))
+                    {
+                        throw new JsonException($"'{array.Name}' is or holds null.");
+                    }
+                }
+            };
+        }
+    }
+
+    private static bool IsArray(Type type) => type.IsGenericType && type.GetGenericTypeDefinition() == typeof(ImmutableArray<>);
 
     private delegate bool TryParse<T>(string text, out T value);
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text.Json.Serialization;
 using Kitwright.Measure;
 
 namespace Kitwright.Plans;
@@ -48,7 +47,6 @@ public sealed record PlanFabric(string Letter, ImmutableArray<string> Roles, str
 /// <param name="Piece">The piece class of a strip.</param>
 public sealed record BindingPlan(Length Perimeter, Length Allowance, Length StripWidth, int Strips, PathId Piece)
 {
-    [JsonIgnore]
     public Length Wanted => Perimeter + Allowance;
 }
 

@@ -38,7 +38,6 @@ public sealed record Recipe(
 {
     public const string WholeTop = "*";
 
-    [JsonIgnore]
     public int Copies => Makes.Length * Runs;
 
     /// <summary>What a copy looks like, for drawings.</summary>
