@@ -6,7 +6,10 @@ namespace Kitwright.Geometry;
 /// An exact rigid motion of the plane: x' = XX·x + XY·y + DX, y' = YX·x + YY·y + DY. A motion that mirrors turns the
 /// cloth over.
 /// </summary>
-/// <remarks><c>default</c> is not a motion; use <see cref="Identity"/>.</remarks>
+/// <remarks>
+/// Equality is by parts. <c>default</c> is not a motion (it sends all points to the origin and is not rigid); use
+/// <see cref="Identity"/>.
+/// </remarks>
 public readonly record struct Motion(Surd XX, Surd XY, Surd YX, Surd YY, Surd DX, Surd DY)
 {
     public static Motion Identity { get; } = new(1, 0, 0, 1, 0, 0);

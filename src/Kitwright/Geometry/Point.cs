@@ -3,6 +3,7 @@ using Kitwright.Measure;
 namespace Kitwright.Geometry;
 
 /// <summary>An exact point, or a step between two points, in inches; x to the right, y up.</summary>
+/// <remarks>Equality is by coordinates; <c>default</c> is the origin.</remarks>
 public readonly record struct Point(Surd X, Surd Y)
 {
     public static Point Origin => default;
@@ -24,6 +25,10 @@ public readonly record struct Point(Surd X, Surd Y)
 }
 
 /// <summary>A directed straight line through two different points.</summary>
+/// <remarks>
+/// Equality is by the two points, not by the set of points on the line. <c>default</c> is no line (both points are the
+/// origin): every point lies on it.
+/// </remarks>
 public readonly record struct Line(Point From, Point To)
 {
     public Point Step => To - From;
