@@ -21,7 +21,7 @@ internal static class Crossing
             }
         }
 
-        return a.IsArc || b.IsArc ? null : Inner(a, b);
+        return a.IsArc || b.IsArc ? RoundMeeting.Of(a, b) : Inner(a, b);
     }
 
     /// <summary>The point inside both of two straight sides, where they cross.</summary>

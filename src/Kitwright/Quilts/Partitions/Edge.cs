@@ -30,25 +30,33 @@ internal readonly record struct Edge(Point From, Point To, Point? Center, bool C
             : Point.Cross(To - From, point - From).IsZero && Point.Dot(From - point, To - point).Sign < 0;
     }
 
-    private bool IsOnCircle(Point center, Point point) =>
-        Point.Dot(point - center, point - center) == Point.Dot(From - center, From - center);
+    /// <summary>Of an arc; a straight side has none.</summary>
+    public Surd RadiusSquared => Center is { } center ? Point.Dot(From - center, From - center) : Surd.Zero;
+
+    private bool IsOnCircle(Point center, Point point) => Point.Dot(point - center, point - center) == RadiusSquared;
 
     /// <summary>Whether a direction from the center points between the ends, in the arc's sense.</summary>
     public bool IsBetween(Point center, Point point)
     {
-        Point start = (Clockwise ? To : From) - center,
-            end = (Clockwise ? From : To) - center,
-            step = point - center;
-        var turn = Point.Cross(start, end).Sign;
-        int left = Point.Cross(start, step).Sign,
-            right = Point.Cross(step, end).Sign;
-        return turn switch
+        var (start, end) = Directions(center);
+        var step = point - center;
+        return IsBetween(Point.Cross(start, end).Sign, Point.Cross(start, step).Sign, Point.Cross(step, end).Sign);
+    }
+
+    /// <summary>From the center to where the arc starts and ends when it is run counterclockwise.</summary>
+    public (Point Start, Point End) Directions(Point center) =>
+        ((Clockwise ? To : From) - center, (Clockwise ? From : To) - center);
+
+    /// <param name="turn">Side of the start on which the end lies: left, below half a turn.</param>
+    /// <param name="left">Side of the start on which the direction lies.</param>
+    /// <param name="right">Side of the direction on which the end lies.</param>
+    public static bool IsBetween(int turn, int left, int right) =>
+        turn switch
         {
             > 0 => left > 0 && right > 0,
             < 0 => left > 0 || right > 0,
             _ => left > 0,
         };
-    }
 
     /// <summary>The side in pieces, cut at points that it contains.</summary>
     public IEnumerable<Edge> SplitAt(List<Point> points)

@@ -33,7 +33,7 @@ internal static class Misfit
     {
         var net = EdgeNet.Of(edges, Crossings(edges, unmatched));
         var owners = net.Pieces.ToLookup(e => e.Unowned, e => e.Owner);
-        var shapes = block.Patches.Select(p => new Polygon(p.Corners)).ToArray();
+        var shapes = edges.Where(e => e.Owner != Edge.Outside).GroupBy(e => e.Owner).OrderBy(g => g.Key).Select(g => new Region([.. g])).ToArray();
         var pairs = new HashSet<(int, int)>();
         var gaps = new List<Edge>();
         foreach (var piece in net.Unmatched().Take(MostTold).TakeWhile(_ => !tell.IsFull))

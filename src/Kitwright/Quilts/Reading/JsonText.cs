@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Json;
 
@@ -14,9 +15,8 @@ internal static class JsonText
             return null;
         }
 
-        if (IsTooDeep(text))
+        if (Scan(text, report))
         {
-            report.Fault("quilt.deep", "", ("most", QuiltLimits.Depth));
             return null;
         }
 
@@ -34,21 +34,29 @@ internal static class JsonText
         }
     }
 
-    private static bool IsTooDeep(string text)
+    // What the parser answers with an exception of its own kind, or with none before it is asked for the text: too many
+    // brackets, and halves of characters, written out or as an escape.
+    private static bool Scan(string text, Report report)
     {
-        var depth = 0;
+        int depth = 0,
+            line = 1;
         var inText = false;
         for (var i = 0; i < text.Length; i++)
         {
             switch (text[i])
             {
+                case '\n':
+                    line++;
+                    break;
                 case '"':
                     inText = !inText;
                     break;
-                case '\\' when inText:
-                    i++;
-                    break;
+                case '\\' when inText && HalfEscape(text, ref i):
+                case var c when char.IsSurrogate(c) && !IsPair(text, ref i):
+                    report.Fault("quilt.character", $"line {line}", ("line", line));
+                    return true;
                 case '[' or '{' when !inText && ++depth > QuiltLimits.Depth:
+                    report.Fault("quilt.deep", "", ("most", QuiltLimits.Depth));
                     return true;
                 case ']' or '}' when !inText:
                     depth--;
@@ -57,6 +65,48 @@ internal static class JsonText
         }
 
         return false;
+    }
+
+    private static bool IsPair(string text, ref int at)
+    {
+        if (at + 1 >= text.Length || !char.IsSurrogatePair(text[at], text[at + 1]))
+        {
+            return false;
+        }
+
+        at++;
+        return true;
+    }
+
+    // Steps over an escape; true where it is half of a character whose other half does not follow.
+    private static bool HalfEscape(string text, ref int at)
+    {
+        if (!IsUnit(text, at, out var unit) || !char.IsSurrogate(unit))
+        {
+            at++;
+            return false;
+        }
+
+        if (!IsUnit(text, at + 6, out var next) || !char.IsSurrogatePair(unit, next))
+        {
+            return true;
+        }
+
+        at += 11;
+        return false;
+    }
+
+    private static bool IsUnit(string text, int at, out char unit)
+    {
+        unit = default;
+        if (at + 6 > text.Length || text[at] != '\\' || text[at + 1] != 'u')
+        {
+            return false;
+        }
+
+        var ok = ushort.TryParse(text.AsSpan(at + 2, 4), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var value);
+        unit = (char)value;
+        return ok;
     }
 
     // The parser counts UTF-8 bytes; people count characters.
