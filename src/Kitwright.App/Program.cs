@@ -1,1 +1,3 @@
-return 0;
+using Kitwright.App.Commands;
+
+return await CommandLine.RunAsync(args, Console.Out, Console.Error);

@@ -34,7 +34,7 @@ public static class PiecingPlan
             "top",
             Recipe.WholeTop,
             Message.Of("unit.top"),
-            new([], design.Placements, [])
+            new(design.Patches, design.Placements, [])
         );
         if (piecer.Findings.Count > 0)
         {

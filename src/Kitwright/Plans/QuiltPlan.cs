@@ -73,4 +73,7 @@ public sealed record BackingPlan(
 public sealed record TraceLink(PathId Patch, PathId Piece, PathId Recipe);
 
 /// <summary>All links of a checked plan.</summary>
-public sealed record Trace(ImmutableArray<TraceLink> Links);
+public sealed record Trace(ImmutableArray<TraceLink> Links)
+{
+    public static Trace None { get; } = new([]);
+}

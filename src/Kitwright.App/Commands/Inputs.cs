@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Text;
+using Kitwright.Fabrics;
+using Kitwright.Findings;
+using Kitwright.Quilts;
+using Kitwright.Stock;
+using Kitwright.Words;
+
+namespace Kitwright.App.Commands;
+
+/// <summary>Arguments and files that several verbs share.</summary>
+internal static class Inputs
+{
+    public static Argument<string> Quilt() => new("QUILT") { Description = Say("command.quilt") };
+
+    public static Option<string?> Stock() => new("--stock") { Description = Say("command.stock") };
+
+    public static Option<string?> Colorway() => new("--colorway") { Description = Say("command.colorway") };
+
+    public static Option<bool> Json() => new("--json") { Description = Say("command.json") };
+
+    public static string Say(string key) => Catalog.English.Say(key);
+
+    public static Checked<Quilt> ReadQuilt(string path)
+    {
+        var bytes = InputFile.Read(path);
+        return bytes.Value is null ? Checked<Quilt>.Failed(bytes.Findings) : QuiltFile.Read(Text(bytes.Value));
+    }
+
+    /// <summary>The shelf of a stock file; an empty one where none is named.</summary>
+    public static Checked<Shelf> ReadStock(string? path)
+    {
+        if (path is null)
+        {
+            return Checked<Shelf>.Of(Shelf.Empty);
+        }
+
+        var bytes = InputFile.Read(path);
+        return bytes.Value is null ? Checked<Shelf>.Failed(bytes.Findings) : StockCsv.Read(bytes.Value);
+    }
+
+    /// <summary>UTF-8, with or without its byte order mark; bad bytes become marks that the reader then refuses.</summary>
+    public static string Text(byte[] bytes) => new UTF8Encoding(false).GetString(bytes).TrimStart('\uFEFF');
+
+    /// <summary>The colorway of that name, or a finding that lists the names; null without a name is fine.</summary>
+    public static (Colorway? Colorway, ImmutableArray<Finding> Findings) Find(Quilt quilt, string? name)
+    {
+        if (name is null)
+        {
+            return (null, []);
+        }
+
+        if (quilt.Colorway(name) is { } found)
+        {
+            return (found, []);
+        }
+
+        return (
+            null,
+            [
+                Finding.Of(
+                    "command.colorway.unknown",
+                    "--colorway",
+                    ("name", name),
+                    ("names", string.Join(", ", quilt.Colorways.Select(c => c.Name)))
+                ),
+            ]
+        );
+    }
+}

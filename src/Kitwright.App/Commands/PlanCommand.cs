@@ -1,0 +1,141 @@
+using System.CommandLine;
+using Kitwright.App.Planning;
+using Kitwright.Cutting;
+using Kitwright.Measure;
+using Kitwright.Piecing;
+using Kitwright.Plans;
+
+namespace Kitwright.App.Commands;
+
+/// <summary><c>plan QUILT</c>: cut list, cutting plan and needs, checked.</summary>
+internal static class PlanCommand
+{
+    public static Command Make()
+    {
+        var quilt = Inputs.Quilt();
+        var options = new PlanningOptions();
+        var json = Inputs.Json();
+        var command = new Command("plan", Inputs.Say("command.plan")) { quilt, json };
+        options.AddTo(command);
+        command.SetAction(
+            (parsed, cancel) =>
+            {
+                var output = parsed.InvocationConfiguration.Output;
+                var planned = options.Plan(parsed, parsed.GetValue(quilt)!, cancel);
+                if (parsed.GetValue(json))
+                {
+                    Report.WriteJson(
+                        output,
+                        new
+                        {
+                            format = QuiltPlan.Format,
+                            version = QuiltPlan.Version,
+                            plan = planned.Plan,
+                            trace = planned.Plan is null ? null : planned.Trace,
+                            findings = Report.Json(planned.Findings),
+                        }
+                    );
+                }
+                else
+                {
+                    Report.Write(output, planned.Findings);
+                    if (planned.Plan is { } plan)
+                    {
+                        PlanText.Write(output, plan);
+                    }
+                }
+
+                return Task.FromResult(planned.Plan is null ? ExitCode.Findings : Report.ExitFor(planned.Findings));
+            }
+        );
+        return command;
+    }
+}
+
+/// <summary>The options that make a plan, shared by the verbs that need one.</summary>
+internal sealed class PlanningOptions
+{
+    private readonly Option<string?> stock = Inputs.Stock();
+    private readonly Option<string?> colorway = Inputs.Colorway();
+    private readonly Option<string?> width = new("--width") { Description = Inputs.Say("command.width") };
+    private readonly Option<int> spare = new("--spare")
+    {
+        Description = Inputs.Say("command.spare"),
+        DefaultValueFactory = _ => PlanOptions.Usual.SpareStrips,
+    };
+    private readonly Option<bool> byInch = new("--by-the-inch") { Description = Inputs.Say("command.by-inch") };
+    private readonly Option<bool> perFabric = new("--length-per-fabric") { Description = Inputs.Say("command.per-fabric") };
+    private readonly Option<string> budget = new("--budget")
+    {
+        Description = Inputs.Say("command.budget"),
+        DefaultValueFactory = _ => "normal",
+    };
+
+    public void AddTo(Command command)
+    {
+        budget.AcceptOnlyFromAmong("while-you-type", "normal", "thorough");
+        spare.Validators.Add(r =>
+        {
+            if (r.GetValueOrDefault<int>() is < 0 or > 100)
+            {
+                r.AddError(Inputs.Say("command.spare.bad"));
+            }
+        });
+        width.Validators.Add(r =>
+        {
+            if (r.GetValueOrDefault<string?>() is { } text && !(LengthText.TryParse(text, out var w) && w > Length.Inch && w <= Length.Inches(200)))
+            {
+                r.AddError(Inputs.Say("command.width.bad"));
+            }
+        });
+        foreach (var option in new Option[] { stock, colorway, width, spare, byInch, perFabric, budget })
+        {
+            command.Add(option);
+        }
+    }
+
+    public string? StockPath(ParseResult parsed) => parsed.GetValue(stock);
+
+    public PlanOptions Read(ParseResult parsed)
+    {
+        var terms = PlanOptions.Usual.Terms;
+        if (LengthText.TryParse(parsed.GetValue(width), out var usable))
+        {
+            terms = terms with { UsableWidth = usable };
+        }
+
+        return new(
+            terms,
+            parsed.GetValue(spare),
+            parsed.GetValue(byInch) ? CutGoal.ByTheInch : CutGoal.ByTheStep,
+            parsed.GetValue(perFabric),
+            parsed.GetValue(budget)!
+        );
+    }
+
+    public PlannedQuilt Plan(ParseResult parsed, string quiltPath, CancellationToken cancel)
+    {
+        var quilt = Inputs.ReadQuilt(quiltPath);
+        var shelf = Inputs.ReadStock(parsed.GetValue(stock));
+        if (quilt.Value is null || shelf.Value is null)
+        {
+            return new(null, Trace.None, [.. quilt.Findings, .. shelf.Findings]);
+        }
+
+        var (chosen, findings) = Inputs.Find(quilt.Value, parsed.GetValue(colorway));
+        if (findings.Length > 0)
+        {
+            return new(null, Trace.None, findings);
+        }
+
+        var options = Read(parsed);
+        var planned = PlanningLine.Plan(
+            quilt.Value,
+            chosen,
+            shelf.Value.Fabrics,
+            options,
+            Cutters.Named(options.Budget, cancel)
+        );
+        return planned with { Findings = [.. quilt.Findings, .. shelf.Findings, .. planned.Findings] };
+    }
+}

@@ -1,0 +1,44 @@
+using Kitwright.Cutting.Instructions;
+using Kitwright.Plans;
+using Kitwright.Words;
+
+namespace Kitwright.App.Commands;
+
+/// <summary>A plan as text for the terminal: per fabric its length, the cuts as a quilter writes them, and the pieces.</summary>
+internal static class PlanText
+{
+    public static void Write(TextWriter output, QuiltPlan plan)
+    {
+        var words = Catalog.English;
+        void Line(string key, params ReadOnlySpan<(string, object)> slots) => output.WriteLine(words.Say(key, slots));
+
+        Line("plan.title", ("quilt", plan.Quilt), ("colorway", plan.Colorway ?? "none"), ("mark", plan.Mark));
+        foreach (var cloth in plan.Cloths)
+        {
+            var fabric = plan.Fabrics.First(f => f.Letter == cloth.Letter);
+            output.WriteLine();
+            Line("plan.cloth", ("letter", cloth.Letter), ("name", fabric.Name), ("purchase", cloth.Purchase));
+            foreach (var message in CutInstructions.Of(cloth))
+            {
+                output.WriteLine("  " + words.Say(message));
+            }
+
+            foreach (var piece in plan.Pieces.Where(p => cloth.Roles.Contains(p.Role)))
+            {
+                Line(
+                    "plan.piece",
+                    ("label", piece.Label),
+                    ("count", piece.Count),
+                    ("width", piece.Width),
+                    ("height", piece.Height),
+                    ("use", piece.Use)
+                );
+            }
+        }
+
+        output.WriteLine();
+        Line("plan.binding", ("strips", plan.Binding.Strips), ("width", plan.Binding.StripWidth), ("wanted", plan.Binding.Wanted));
+        Line("plan.backing", ("panels", plan.Backing.Panels), ("length", plan.Backing.PanelLength), ("purchase", plan.Backing.Purchase));
+        Line("plan.batting", ("width", plan.Backing.Width), ("height", plan.Backing.Height));
+    }
+}
