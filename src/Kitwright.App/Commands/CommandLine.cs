@@ -13,6 +13,7 @@ public static class CommandLine
         {
             PlanCommand.Make(),
             CheckCommand.Make(),
+            KitsCommand.Make(),
             ServeCommand.Make(),
             SchemaCommand.Make(),
         };
