@@ -39,7 +39,7 @@ public static class KitDealing
                     ? []
                     : kits.Sets.SelectMany(s => s.Cuts)
                         .OrderBy(c => c.Need)
-                        .Select(c => new ShortCut(kits.Colorway, served + 1, kits.Kits - served, c.Letter, c.Kind, c.Length));
+                        .Select(c => new ShortCut(kits.Colorway, served + 1, kits.Kits - served, c.Need, c.Letter, c.Kind, c.Length));
             }),
         ];
 
@@ -48,6 +48,7 @@ public static class KitDealing
             default(PathId).Child("kit", kits.Colorway).Child($"{kit}/need", cut.Need + 1),
             kits.Colorway,
             kit,
+            cut.Need,
             cut.Letter,
             cut.Kind,
             cut.Length

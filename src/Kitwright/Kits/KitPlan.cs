@@ -96,10 +96,28 @@ public sealed record BoltLoad(
 
 /// <summary>One length for one kit.</summary>
 /// <param name="Id"><c>kit/COLORWAY/3/need/1</c>: the first need of the third kit.</param>
-public sealed record LoadCut(PathId Id, string Colorway, int Kit, string Letter, NeedKind Kind, Length Length);
+/// <param name="Need">Its place among the needs of the colorway, from 0.</param>
+public sealed record LoadCut(
+    PathId Id,
+    string Colorway,
+    int Kit,
+    int Need,
+    string Letter,
+    NeedKind Kind,
+    Length Length
+);
 
 /// <summary>A length that is missing for the kits from <paramref name="FirstKit"/> on.</summary>
-public sealed record ShortCut(string Colorway, int FirstKit, int Kits, string Letter, NeedKind Kind, Length Length);
+/// <param name="Need">Its place among the needs of the colorway, from 0.</param>
+public sealed record ShortCut(
+    string Colorway,
+    int FirstKit,
+    int Kits,
+    int Need,
+    string Letter,
+    NeedKind Kind,
+    Length Length
+);
 
 /// <summary>What to order of one fabric, as one lot.</summary>
 /// <param name="Bolts">Whole bolts.</param>
