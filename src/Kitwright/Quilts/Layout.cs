@@ -18,7 +18,7 @@ public static class Layout
         var center = quilt.Setting.Kind switch
         {
             SettingKind.Straight => StraightSetting.Lay(quilt, around),
-            _ => throw new NotSupportedException($"A setting of kind {quilt.Setting.Kind} has no layout."),
+            _ => OnPointSetting.Lay(quilt, around),
         };
         var patches = center.Patches.ToBuilder();
         var inner = center.Shape;

@@ -62,14 +62,17 @@ public sealed record Arc(int Edge, Point Center, bool Clockwise);
 
 /// <summary>How the blocks are laid.</summary>
 /// <param name="Cells">
-/// The repeat, top row first; cell (r, c) of the quilt takes <c>Cells[r mod rows][c mod columns]</c>.
+/// The repeat, top row first; cell (r, c) of the quilt takes <c>Cells[r mod rows][c mod columns]</c>. On point, long
+/// and short rows count alike.
 /// </param>
+/// <param name="Triangles">The role of the setting triangles of blocks on point; null for a straight setting.</param>
 public sealed record Setting(
     SettingKind Kind,
     int Columns,
     int Rows,
     ImmutableArray<ImmutableArray<Cell>> Cells,
-    Sashing? Sashing
+    Sashing? Sashing,
+    string? Triangles = null
 );
 
 public enum SettingKind

@@ -22,6 +22,11 @@ internal static class RoleUses
             }
         }
 
+        if (quilt.Setting.Triangles is { } triangles)
+        {
+            yield return ("/setting/triangles", triangles);
+        }
+
         for (var i = 0; i < quilt.Borders.Length; i++)
         {
             yield return ($"/borders/{i}/role", quilt.Borders[i].Role);

@@ -8,6 +8,7 @@ internal static class SettingRules
     public static bool Check(Quilt quilt, Report report)
     {
         CheckBorders(quilt, report);
+        CheckKind(quilt.Setting, report);
         if (CheckCells(quilt, report))
         {
             CheckSizes(quilt, report);
@@ -26,6 +27,19 @@ internal static class SettingRules
                 var rule = border.Corner is null ? "quilt.border.corner.missing" : "quilt.border.corner.extra";
                 report.Fault(rule, $"/borders/{i}", ("border", i + 1));
             }
+        }
+    }
+
+    private static void CheckKind(Setting setting, Report report)
+    {
+        if (setting.Kind == SettingKind.OnPoint != setting.Triangles is not null)
+        {
+            report.Fault(setting.Triangles is null ? "quilt.triangles.missing" : "quilt.triangles.extra", "/setting");
+        }
+
+        if (setting.Kind == SettingKind.OnPoint && setting.Sashing is not null)
+        {
+            report.Fault("quilt.onpoint.sashing", "/setting/sashing");
         }
     }
 
@@ -58,11 +72,34 @@ internal static class SettingRules
         return !report.HasFault;
     }
 
+    private static void CheckOneSquare(Quilt quilt, Report report)
+    {
+        var cells = quilt.Setting.Cells;
+        var side = quilt.CellSize(0, 0).Width;
+        for (var r = 0; r < cells.Length; r++)
+        {
+            for (var c = 0; c < cells[r].Length; c++)
+            {
+                if (quilt.CellSize(r, c) != (side, side))
+                {
+                    report.Fault("quilt.onpoint.square", $"/setting/cells/{r}/{c}", ("block", cells[r][c].Block));
+                    return;
+                }
+            }
+        }
+    }
+
     // Blocks of a row are of one height and those of a column of one width; on point all are one square.
     private static void CheckSizes(Quilt quilt, Report report)
     {
         var setting = quilt.Setting;
-        for (var r = 0; r < setting.Rows && !report.IsFull; r++)
+        if (setting.Kind == SettingKind.OnPoint)
+        {
+            CheckOneSquare(quilt, report);
+            return;
+        }
+
+        for (var r = 0; r < setting.Rows; r++)
         {
             for (var c = 0; c < setting.Columns; c++)
             {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Kitwright.Geometry;
 using Kitwright.Measure;
+using Kitwright.Plans;
 using Kitwright.Quilts;
 
 namespace Kitwright.Tests.Quilts;
@@ -40,4 +41,18 @@ internal static class Samples
             new(1, 1),
             [.. patches.Select((shape, i) => new BlockPatch($"{i + 1}", i % 2 == 0 ? "light" : "dark", shape.Corners, []))]
         );
+
+    /// <summary>A whole top as if it were one block, with every patch where it lies.</summary>
+    public static Block WholeTop(Design design)
+    {
+        var shapes = design.Blocks.ToDictionary(b => b.Id, b => b.Patches);
+        return Of(
+            "top",
+            design.Width,
+            design.Height,
+            design
+                .Placements.SelectMany(place => shapes[place.Block].Select(p => p.Shape.Moved(place.Motion)))
+                .Concat(design.Patches.Select(p => p.Shape))
+        );
+    }
 }

@@ -14,7 +14,8 @@ internal static class SettingReader
             fields.Required("columns").Whole(1, QuiltLimits.CellsAcross),
             fields.Required("rows").Whole(1, QuiltLimits.CellsAcross),
             [.. fields.Required("cells").Items(1, QuiltLimits.CellsAcross).Select(ReadRow)],
-            fields.Optional("sashing") is { } sashing ? ReadSashing(sashing) : null
+            fields.Optional("sashing") is { } sashing ? ReadSashing(sashing) : null,
+            fields.Optional("triangles")?.Id()
         );
     }
 

@@ -142,6 +142,7 @@ internal sealed class QuiltWriter
             json.WriteEndObject();
         }
 
+        WriteOptional("triangles", setting.Triangles);
         json.WriteEndObject();
     }
 
