@@ -40,6 +40,12 @@ public sealed record Recipe(
 
     public int Copies => Makes.Length * Runs;
 
+    /// <summary>
+    /// The finished outline of a copy, convex, where it is not the rectangle that width and height give: a triangle,
+    /// say. Width and height are then those of its bounding box and two seams. Null for a rectangle.
+    /// </summary>
+    public Polygon? Outline { get; init; }
+
     /// <summary>What a copy looks like, for drawings.</summary>
     public UnitPicture Picture { get; init; } = UnitPicture.Empty;
 }
