@@ -62,6 +62,15 @@ public sealed class DependenciesTest
             select $"the core refers to {name.Name}"
         );
 
+    /// <summary>The records of shelf, request and kit plan; none of the code that makes one from another.</summary>
+    private static readonly HashSet<(string, string)> KitRecords =
+    [
+        .. new[] { "Shelf", "Fabric", "Bolt" }.Select(name => ("Kitwright.Fabrics", name)),
+        .. new[] { "KitRequest", "KitLine", "KitTerms", "KitPlan", "LineOutcome", "FabricCarry", "FabricOutcome", "BoltLoad", "LoadCut", "ShortCut", "OrderLine" }
+            .Select(name => ("Kitwright.Kits", name)),
+        .. new[] { "AllocationFigures", "AllocationGoal", "GoalBound" }.Select(name => ("Kitwright.Kits", name)),
+    ];
+
     /// <summary>The exact numbers and points, the plan records, and findings with their messages; no recipe, no solver.</summary>
     [Fact]
     public void The_checker_as_built_uses_numbers_and_plan_records_only()
@@ -69,7 +78,7 @@ public sealed class DependenciesTest
         string[] allowed = ["Kitwright.Measure", "Kitwright.Geometry", "Kitwright.Plans", "Kitwright.Findings", "Kitwright.Words"];
         var used = UsedFromCore("Kitwright.Checking.dll").ToList();
         Assert.NotEmpty(used);
-        Rule.Holds(from type in used where !allowed.Contains(type.Namespace) select $"the checker uses {type.Namespace}.{type.Name}");
+        Rule.Holds(from type in used where !allowed.Contains(type.Namespace) && !KitRecords.Contains(type) select $"the checker uses {type.Namespace}.{type.Name}");
     }
 
     /// <summary>A technique is a program of the checker's verbs: none of their names may occur in it.</summary>
