@@ -1,0 +1,149 @@
+using System.Reflection.Metadata;
+using System.Reflection.PortableExecutable;
+using System.Runtime.CompilerServices;
+using Xunit;
+
+namespace Kitwright.Checking.Tests;
+
+/// <summary>
+/// The checker is worth something only as long as it shares no code with what it checks: of the core it may use the
+/// exact numbers and points, the records of a plan, findings and messages.
+/// </summary>
+public sealed class ArchitectureTest
+{
+    private static readonly HashSet<string> AllowedTypes =
+    [
+        "Kitwright.Measure.Rational",
+        "Kitwright.Measure.Length",
+        "Kitwright.Geometry.Surd",
+        "Kitwright.Geometry.Point",
+        "Kitwright.Geometry.Line",
+        "Kitwright.Geometry.Motion",
+        "Kitwright.Geometry.Polygon",
+        "Kitwright.Findings.Finding",
+        "Kitwright.Findings.Weight",
+        "Kitwright.Words.Message",
+    ];
+
+    /// <summary>Of these types the data only, and what applies a motion to a point; no geometry and no arithmetic.</summary>
+    private static readonly Dictionary<string, string[]> AllowedMembers = new()
+    {
+        ["Kitwright.Geometry.Polygon"] = ["get_Corners"],
+        ["Kitwright.Geometry.Line"] = [".ctor", "get_From", "get_To"],
+        ["Kitwright.Geometry.Motion"] = [".ctor", "Apply", "get_XX", "get_XY", "get_YX", "get_YY", "get_DX", "get_DY", "op_Equality"],
+        ["Kitwright.Geometry.Point"] = [".ctor", "get_X", "get_Y", "op_Addition", "op_Subtraction", "op_Multiply", "op_Equality", "op_Inequality"],
+    };
+
+    /// <summary>What plan records work out for others; the checker works it out itself.</summary>
+    private static readonly string[] ForbiddenMembers =
+    [
+        "get_Copies",
+        "get_ToCut",
+        "get_StripLength",
+        "get_Wanted",
+        "get_PurchaseIsLeast",
+        "Purchase",
+    ];
+
+    [Fact]
+    public void The_checker_uses_numbers_records_and_messages_only()
+    {
+        var foreign = TypeReferences().Where(t => !AllowedTypes.Contains(t) && !t.StartsWith("Kitwright.Plans.", StringComparison.Ordinal));
+        Assert.Equal([], foreign);
+    }
+
+    [Fact]
+    public void The_checker_has_its_own_geometry_and_arithmetic()
+    {
+        var members = MemberReferences().ToArray();
+        Assert.NotEmpty(members);
+        Assert.Equal(
+            [],
+            members.Where(m =>
+                (AllowedMembers.TryGetValue(m.Type, out var allowed) && !allowed.Contains(m.Name))
+                || (m.Type.StartsWith("Kitwright.Plans.", StringComparison.Ordinal) && ForbiddenMembers.Contains(m.Name))
+            )
+        );
+    }
+
+    [Fact]
+    public void The_checker_references_the_core_and_the_platform_only()
+    {
+        Assert.Equal(
+            ["Kitwright.Core"],
+            typeof(PlanChecker)
+                .Assembly.GetReferencedAssemblies()
+                .Select(a => a.Name!)
+                .Where(n => !n.StartsWith("System.", StringComparison.Ordinal))
+        );
+    }
+
+    [Theory]
+    [InlineData("half-square")]
+    [InlineData("halfsquare")]
+    [InlineData("quarter-square")]
+    [InlineData("quartersquare")]
+    [InlineData("goose")]
+    [InlineData("geese")]
+    [InlineData("flip")]
+    [InlineData("snowball")]
+    [InlineData("strip set")]
+    [InlineData("stripset")]
+    [InlineData("hourglass")]
+    [InlineData("foundation")]
+    [InlineData("log cabin")]
+    [InlineData("square-in-a-square")]
+    [InlineData("technique")]
+    public void No_technique_is_known_to_the_checker(string word)
+    {
+        var sources = Sources();
+        Assert.NotEmpty(sources);
+        Assert.Equal([], sources.Where(f => File.ReadAllText(f).Contains(word, StringComparison.OrdinalIgnoreCase)));
+    }
+
+    private static string[] Sources([CallerFilePath] string here = "")
+    {
+        var folder = Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "src", "Kitwright.Checking");
+        return
+        [
+            .. Directory
+                .EnumerateFiles(folder, "*.cs", SearchOption.AllDirectories)
+                .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)),
+        ];
+    }
+
+    private static MetadataReader Metadata(PEReader file) => file.GetMetadataReader();
+
+    private static IEnumerable<string> TypeReferences()
+    {
+        using var file = new PEReader(File.OpenRead(typeof(PlanChecker).Assembly.Location));
+        var metadata = Metadata(file);
+        return
+        [
+            .. metadata.TypeReferences.Select(t => Name(metadata, t)).Where(n => n.StartsWith("Kitwright.", StringComparison.Ordinal)),
+        ];
+    }
+
+    private static IEnumerable<(string Type, string Name)> MemberReferences()
+    {
+        using var file = new PEReader(File.OpenRead(typeof(PlanChecker).Assembly.Location));
+        var metadata = Metadata(file);
+        var members = new List<(string, string)>();
+        foreach (var handle in metadata.MemberReferences)
+        {
+            var member = metadata.GetMemberReference(handle);
+            if (member.Parent.Kind == HandleKind.TypeReference)
+            {
+                members.Add((Name(metadata, (TypeReferenceHandle)member.Parent), metadata.GetString(member.Name)));
+            }
+        }
+
+        return members;
+    }
+
+    private static string Name(MetadataReader metadata, TypeReferenceHandle handle)
+    {
+        var type = metadata.GetTypeReference(handle);
+        return $"{metadata.GetString(type.Namespace)}.{metadata.GetString(type.Name)}";
+    }
+}
