@@ -17,6 +17,8 @@ public sealed class Mutants : TheoryData<string>
         Add(name);
     }
 
+    internal QuiltPlan Plan(string name) => all[name].Plan;
+
     /// <summary>The rule is among what the checker finds; and every finding can be said in words.</summary>
     internal void MustBeRefused(string name)
     {

@@ -98,6 +98,14 @@ public sealed class SewingMutantTest
         { "unknown block shown", "check.sewing.unknown-block", p => p.EditRecipe(Four, r => r with { Shows = "none" }) },
         { "unit stated a step wider", "check.sewing.unit-size", p => p.EditRecipe(Four, r => r with { Width = r.Width + Step }) },
         { "unit of no size", "check.sewing.unit-too-small", p => p.EditRecipe(Four, r => r with { Width = Length.Inches(0, 1, 2) }) },
+        { "role changed in a drawing", "check.sewing.picture", p => p.EditPicture(Four, x => x with { Patches = x.Patches.SetItem(0, x.Patches[0] with { Role = "sky" }) }) },
+        { "patch left out of a drawing", "check.sewing.picture", p => p.EditPicture(Four, x => x with { Patches = x.Patches.RemoveAt(0) }) },
+        { "patch twice in a drawing", "check.sewing.picture", p => p.EditPicture(Four, x => x with { Patches = x.Patches.SetItem(2, x.Patches[0]) }) },
+        { "block turned in a drawing", "check.sewing.picture", p => p.EditPicture(Top, x => x with { Tiles = x.Tiles.SetItem(0, x.Tiles[0] with { Motion = Motion.QuarterTurns(1).Then(Motion.Shift(6, 2)) }) }) },
+        { "unknown block in a drawing", "check.sewing.picture", p => p.EditPicture(Top, x => x with { Tiles = x.Tiles.SetItem(0, x.Tiles[0] with { Block = "none" }) }) },
+        { "part of another piece in a drawing", "check.sewing.picture", p => p.EditPicture(Four, x => x with { Parts = x.Parts.SetItem(0, x.Parts[0] with { Of = new("piece/B1") }) }) },
+        { "part left out of a drawing", "check.sewing.picture", p => p.EditPicture(Four, x => x with { Parts = x.Parts.RemoveAt(0) }) },
+        { "part drawn too small", "check.sewing.picture", p => p.EditPicture(Four, x => x with { Parts = x.Parts.SetItem(0, x.Parts[0] with { Outline = Polygon.Rectangle(0, 0, 1, 2) }) }) },
         { "wider seam asked for", "check.sewing.allowance", p => p with { Seam = Length.Inches(0, 3, 8) } },
     };
 

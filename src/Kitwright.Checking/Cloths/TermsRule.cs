@@ -8,22 +8,23 @@ internal static class TermsRule
 {
     public static bool Check(ClothPlan cloth, FindingList findings)
     {
-        var terms = cloth.Terms;
-        var possible =
-            terms.CrossTrim.Sign >= 0
-            && terms.UsableWidth > terms.CrossTrim
-            && terms.Straightening.Sign >= 0
-            && terms.MinimumCut.Sign >= 0
-            && !terms.Increments.IsEmpty
-            && terms.Increments.All(step => step.Sign > 0)
-            && terms.Stages is 2 or 3;
-        if (!possible)
+        if (ArePossible(cloth.Terms))
         {
-            findings.Add("check.cloth.terms", cloth.Id.Value);
+            return true;
         }
 
-        return possible;
+        findings.Add("check.cloth.terms", cloth.Id.Value);
+        return false;
     }
+
+    public static bool ArePossible(ClothTerms terms) =>
+        terms.CrossTrim.Sign >= 0
+        && terms.UsableWidth > terms.CrossTrim
+        && terms.Straightening.Sign >= 0
+        && terms.MinimumCut.Sign >= 0
+        && !terms.Increments.IsEmpty
+        && terms.Increments.All(step => step.Sign > 0)
+        && terms.Stages is 2 or 3;
 
     public static Length StripLength(ClothTerms terms) => terms.UsableWidth - terms.CrossTrim;
 }

@@ -49,17 +49,23 @@ internal static class BackingRules
     private static Length Joined(int panels, BackingPlan backing) =>
         (backing.UsableWidth * panels) - (backing.Seam * 2 * (panels - 1L));
 
+    /// <summary>Panels and straightening, in the increments that the shop uses for the quilt's other cloth.</summary>
     private static void Bought(QuiltPlan plan, FindingList findings)
     {
-        if (plan.Cloths.FirstOrDefault() is not { } cloth || cloth.Terms.Increments.IsEmpty || cloth.Terms.Increments.Any(i => i.Sign <= 0))
+        var lengths = plan
+            .Cloths.Select(c => c.Terms)
+            .Where(TermsRule.ArePossible)
+            .Select(t => LengthRules.LeastSaleable((plan.Backing.PanelLength * plan.Backing.Panels) + t.Straightening, t))
+            .Distinct()
+            .ToArray();
+        if (lengths.Length > 0 && !lengths.Contains(plan.Backing.Purchase))
         {
-            return;
-        }
-
-        var purchase = LengthRules.LeastSaleable(plan.Backing.PanelLength * plan.Backing.Panels, cloth.Terms);
-        if (plan.Backing.Purchase != purchase)
-        {
-            findings.Add("check.backing.purchase", "backing", Say.Inches(plan.Backing.Purchase), Say.Inches(purchase));
+            findings.Add(
+                "check.backing.purchase",
+                "backing",
+                Say.Inches(plan.Backing.Purchase),
+                Say.Inches(lengths[0])
+            );
         }
     }
 }

@@ -27,6 +27,9 @@ internal static class Edits
     public static QuiltPlan AddVerb(this QuiltPlan plan, string recipe, int number, Verb verb) =>
         plan.EditRecipe(recipe, r => r with { Verbs = r.Verbs.Insert(number - 1, verb) });
 
+    public static QuiltPlan EditPicture(this QuiltPlan plan, string recipe, Func<UnitPicture, UnitPicture> edit) =>
+        plan.EditRecipe(recipe, r => r with { Picture = edit(r.Picture) });
+
     /// <summary>A piece in another size, cut list and cloth alike, so that only the sewing can tell.</summary>
     public static QuiltPlan Resize(this QuiltPlan plan, string label, Length wider, Length higher) =>
         plan.EditPiece(label, p => p with { Width = p.Width + wider, Height = p.Height + higher }) with

@@ -65,6 +65,17 @@ internal sealed class PlanDraft(Length width, Length height)
             )
         );
 
+    /// <summary>Gives the last recipe its picture: the patches of a block, or of the frame with the blocks as tiles.</summary>
+    public void Picture(string? block, params (string Of, int Left, int Bottom, int Right, int Top)[] parts)
+    {
+        var shown = new UnitPicture(
+            block is null ? [.. frame] : blocks.Single(b => b.Id == block).Patches,
+            block is null ? [.. placements] : [],
+            [.. parts.Select(p => new UnitPart(new(p.Of), Polygon.Rectangle(p.Left, p.Bottom, p.Right, p.Top)))]
+        );
+        recipes[^1] = recipes[^1] with { Picture = shown };
+    }
+
     public static Polygon Outline(params (int X, int Y)[] corners) => new([.. corners.Select(c => new Point(c.X, c.Y))]);
 
     /// <summary>A piece whose raw lower left corner lies a seam below and left of a finished corner.</summary>
@@ -96,7 +107,7 @@ internal sealed class PlanDraft(Length width, Length height)
         var overhang = Length.Inches(4);
         var panel = height + (overhang * 2);
         var backing = new BackingPlan(overhang, width + (overhang * 2), panel, 1, false, Length.Inches(40), panel, Length.Inches(0, 1, 2), default);
-        backing = backing with { Purchase = ClothTerms.Usual.Purchase(panel) };
+        backing = backing with { Purchase = ClothTerms.Usual.Purchase(panel + ClothTerms.Usual.Straightening) };
         return new(
             "Sampler by hand",
             "by hand",

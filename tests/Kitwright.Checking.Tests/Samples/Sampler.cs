@@ -61,6 +61,13 @@ internal static class Sampler
                 .. Join("unit", "upper", Level(2)),
             ]
         );
+        draft.Picture(
+            "four",
+            ("piece/A1", 0, 0, 2, 2),
+            ("piece/B1", 2, 0, 4, 2),
+            ("piece/B1", 0, 2, 2, 4),
+            ("piece/A1", 2, 2, 4, 4)
+        );
     }
 
     private static void Geese(PlanDraft draft)
@@ -237,6 +244,17 @@ internal static class Sampler
                 new Use("next", new("unit/border"), Motion.QuarterTurns(2).Then(Motion.Shift(20, 2))),
                 .. Join("top", "next", Level(2)),
             ]
+        );
+        draft.Picture(
+            null,
+            ("piece/C1", 0, 2, 2, 6),
+            ("block/four", 2, 2, 6, 6),
+            ("block/geese", 6, 2, 10, 6),
+            ("block/triangles", 10, 2, 14, 6),
+            ("block/four", 14, 2, 18, 6),
+            ("piece/C1", 18, 2, 20, 6),
+            ("unit/border", 0, 6, 20, 8),
+            ("unit/border", 0, 0, 20, 2)
         );
     }
 }
