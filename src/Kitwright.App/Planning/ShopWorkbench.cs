@@ -1,8 +1,12 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Kitwright.App.Web;
+using Kitwright.Cutting;
 using Kitwright.Fabrics;
+using Kitwright.Findings;
+using Kitwright.Kits;
 using Kitwright.Piecing;
+using Kitwright.Plans;
 using Kitwright.Quilts;
 
 namespace Kitwright.App.Planning;
@@ -16,10 +20,12 @@ public sealed class ShopWorkbench(ImmutableArray<ShelfQuilt> quilts, Shelf shelf
     private const int MostKept = 256;
 
     private readonly ConcurrentDictionary<string, Lazy<Planned>> plans = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, ImmutableStack<Quilt>> revisions = new(
+        quilts.Select(q => KeyValuePair.Create(q.Slug, ImmutableStack.Create(q.Quilt))),
+        StringComparer.Ordinal
+    );
 
-    public ImmutableArray<ShelfQuilt> Quilts => quilts;
-
-    public ImmutableArray<Fabric> Fabrics => shelf.Fabrics;
+    public ImmutableArray<ShelfQuilt> Quilts => [.. quilts.Select(q => q with { Quilt = revisions[q.Slug].Peek() })];
 
     public Shelf Shelf => shelf;
 
@@ -45,8 +51,28 @@ public sealed class ShopWorkbench(ImmutableArray<ShelfQuilt> quilts, Shelf shelf
             .Value;
     }
 
+    public void Keep(string slug, Quilt quilt) => revisions.AddOrUpdate(slug, _ => [quilt], (_, before) => before.Push(quilt));
+
+    public Quilt? Before(string slug) =>
+        revisions.TryGetValue(slug, out var chain) && chain.Pop() is { IsEmpty: false } earlier ? earlier.Peek() : null;
+
+    public ClothPlan? Handbook(ClothPlan cloth) =>
+        HandbookWay
+            .Plan(new(cloth.Id, cloth.Letter, cloth.Roles, cloth.Fabric, cloth.Terms, cloth.Demand, options.SpareStrips, options.Goal))
+            .Value;
+
+    public Checked<KitPlan> Kits(KitRequest request) =>
+        KitPlanning.Plan(shelf, request, KitTerms.Usual, BestFitDecreasing.Solve);
+
     private Planned Make(Quilt quilt, Colorway? colorway)
     {
+        // A change that is tried may leave a quilt that cannot be; the rules of the file say what is wrong with it.
+        var read = QuiltFile.Read(QuiltFile.Write(quilt));
+        if (read.Value is null)
+        {
+            return Planned.Failed(read.Findings);
+        }
+
         var planned = PlanningLine.Plan(
             quilt,
             colorway,

@@ -1,20 +1,37 @@
 using System.Collections.Immutable;
 using Kitwright.Fabrics;
 using Kitwright.Findings;
+using Kitwright.Kits;
 using Kitwright.Plans;
 using Kitwright.Quilts;
 
 namespace Kitwright.App.Web;
 
-/// <summary>Where the pages take everything from. Equal questions get equal answers; all of it may be asked often.</summary>
+/// <summary>
+/// Where the pages take everything from. Equal questions get equal answers, quickly when asked again, from any thread.
+/// </summary>
 public interface IWorkbench
 {
     ImmutableArray<ShelfQuilt> Quilts { get; }
 
-    ImmutableArray<Fabric> Fabrics { get; }
+    Shelf Shelf { get; }
 
-    /// <summary>The checked plan of a quilt, kept or only tried, in a colorway or none.</summary>
+    /// <summary>
+    /// The checked plan of a quilt, kept or only tried, in a colorway or none. A quilt that cannot be is answered
+    /// with findings.
+    /// </summary>
     Planned Plan(Quilt quilt, string? colorway);
+
+    /// <summary>Keeps a quilt as a new revision; earlier ones stay.</summary>
+    void Keep(string slug, Quilt quilt);
+
+    /// <summary>The revision before the one that is kept; null for the first.</summary>
+    Quilt? Before(string slug);
+
+    /// <summary>What the handbook's strip-by-strip way would take of the same cloth; null where it does not go.</summary>
+    ClothPlan? Handbook(ClothPlan cloth);
+
+    Checked<KitPlan> Kits(KitRequest request);
 }
 
 /// <summary>A quilt of the shop.</summary>
@@ -22,4 +39,7 @@ public interface IWorkbench
 public sealed record ShelfQuilt(string Slug, Quilt Quilt);
 
 /// <summary>A plan with what was found about it; the plan is absent where a fault leaves none.</summary>
-public sealed record Planned(QuiltPlan? Plan, ImmutableArray<Finding> Findings, Trace Trace);
+public sealed record Planned(QuiltPlan? Plan, ImmutableArray<Finding> Findings, Trace Trace)
+{
+    public static Planned Failed(ImmutableArray<Finding> findings) => new(null, findings, new([]));
+}

@@ -39,6 +39,7 @@ public static class WebApp
         app.UseStatusCodePagesWithReExecute("/not-found");
         app.UseAntiforgery();
         app.MapStaticAssets();
+        app.MapFonts();
         app.MapRazorComponents<Document>()
             .AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = null);
         return app;

@@ -1,3 +1,4 @@
+using Kitwright.App.Planning;
 using Kitwright.App.Web;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Playwright;
@@ -29,7 +30,7 @@ public sealed class Chromium : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        app = WebApp.Build(new(0, new SampleWorkbench()));
+        app = WebApp.Build(new(0, ShopWorkbench.OfExamples()));
         await app.StartAsync();
         Address = new(app.Urls.Single());
         if (Executable() is { } executable)

@@ -44,6 +44,25 @@ public sealed class Visit : IAsyncDisposable
     /// <summary>Waits until the address has the text in it.</summary>
     public Task AddressHas(string text) => Page.WaitForURLAsync(url => Uri.UnescapeDataString(url).Contains(text, StringComparison.Ordinal));
 
+    /// <summary>Presses a key and waits for the address that it leads to.</summary>
+    public async Task Press(string key, string address)
+    {
+        await Page.Keyboard.PressAsync(key);
+        await AddressHas(address);
+    }
+
+    /// <summary>Where a point of the quilt lies on the screen.</summary>
+    /// <param name="x">Inches from the left edge of the quilt.</param>
+    /// <param name="y">Inches from its upper edge.</param>
+    public async Task<(float X, float Y)> OnQuilt(double x, double y)
+    {
+        var svg = Page.Locator(".picking svg").First;
+        await svg.ScrollIntoViewIfNeededAsync();
+        var box = (await svg.BoundingBoxAsync())!;
+        var inches = await svg.EvaluateAsync<double>("svg => svg.viewBox.baseVal.width");
+        return ((float)(box.X + (x / inches * box.Width)), (float)(box.Y + (y / inches * box.Width)));
+    }
+
     public async ValueTask DisposeAsync()
     {
         await context.CloseAsync();

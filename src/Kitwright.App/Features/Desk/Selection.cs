@@ -20,6 +20,9 @@ public sealed record Selection(
 
     public bool IsNone => Item.Value.Length == 0;
 
+    /// <summary>The place of the block that is touched as a whole; null where something else is touched.</summary>
+    public PathId? Block => !IsNone && Item == Place ? Place : null;
+
     /// <summary>Nothing where the plan has no such item, as after a change of the quilt.</summary>
     /// <param name="at">An item's path; a patch within a block follows the path of the block's place.</param>
     public static Selection Of(PathId at, Planned planned)

@@ -4,4 +4,6 @@ namespace Kitwright.App.Features.Desk;
 public enum Stop
 {
     Quilt,
+    Cut,
+    Sew,
 }

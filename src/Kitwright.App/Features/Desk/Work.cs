@@ -1,3 +1,4 @@
+using Kitwright.App.Features.Deciding;
 using Kitwright.App.Web;
 using Kitwright.Plans;
 using Kitwright.Quilts;
@@ -5,25 +6,39 @@ using Kitwright.Quilts;
 namespace Kitwright.App.Features.Desk;
 
 /// <summary>What lies on the desk at one address: the quilt, its colorway, its plan and what is touched.</summary>
-/// <param name="Quilt">The quilt as it is shown.</param>
+/// <param name="Quilt">The quilt as it is shown: with the changes that are tried.</param>
 /// <param name="Colorway">The colorway that is shown; null where the quilt has none.</param>
-public sealed record Work(DeskAddress Address, Quilt Quilt, Colorway? Colorway, Planned Planned, Selection Selection)
+/// <param name="Kept">The plan without the changes that are tried.</param>
+public sealed record Work(
+    DeskAddress Address,
+    Quilt Quilt,
+    Colorway? Colorway,
+    Planned Planned,
+    Planned Kept,
+    Selection Selection
+)
 {
     public QuiltPlan? Plan => Planned.Plan;
 
     /// <summary>Null where no quilt has the name.</summary>
     public static Work? At(DeskAddress address, IWorkbench workbench)
     {
-        var shelf = workbench.Quilts.FirstOrDefault(q => q.Slug == address.Slug);
-        if (shelf is null)
+        if (workbench.Quilts.FirstOrDefault(q => q.Slug == address.Slug)?.Quilt is not { } kept)
         {
             return null;
         }
 
-        var quilt = shelf.Quilt;
-        var colorway =
-            (address.Colorway is null ? null : quilt.Colorway(address.Colorway)) ?? quilt.Colorways.FirstOrDefault();
-        var planned = workbench.Plan(quilt, colorway?.Name);
-        return new(address, quilt, colorway, planned, Selection.Of(address.At, planned));
+        var name = ((address.Colorway is null ? null : kept.Colorway(address.Colorway)) ?? kept.Colorways.FirstOrDefault())?.Name;
+        var (quilt, findings) = Trial.Parse(address.Try).Apply(kept, name, workbench.Shelf);
+        var planned = workbench.Plan(quilt, name);
+        planned = planned with { Findings = [.. findings, .. planned.Findings] };
+        return new(
+            address,
+            quilt,
+            name is null ? null : quilt.Colorway(name),
+            planned,
+            address.Try is null ? planned : workbench.Plan(kept, name),
+            Selection.Of(address.At, planned)
+        );
     }
 }

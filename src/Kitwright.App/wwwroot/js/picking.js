@@ -1,25 +1,33 @@
 // Picking in a quilt by geometry. What is touched becomes part of the address ("at"), and the server answers with all
-// that hangs on it; the outline is drawn here, so that the hand sees it at once.
+// that hangs on it; outlines are drawn here, so that the hand sees it at once.
 
 const known = new WeakMap();
 
-/** The places of a figure: [{place, patches: [{id, points, center}], center}], drawn in inches, y down. */
+/** The places of a figure: [{at, patches: [{at, id, points, center}], center}], in inches, y down. */
 function placesOf(figure) {
   const raw = figure.dataset.picking;
   let entry = known.get(figure);
   if (entry?.raw !== raw) {
-    const places = JSON.parse(raw).map(({ place, patches }) => {
-      const read = patches.map(([id, ...xy]) => {
-        const points = [];
-        for (let i = 0; i < xy.length; i += 2) points.push([xy[i], xy[i + 1]]);
-        return { id, at: place ? `${place}/${id}` : id, points, center: centerOf(points) };
-      });
-      return { at: place, patches: read, center: centerOf(read.flatMap((patch) => patch.points)) };
-    });
-    entry = { raw, places };
+    entry = { raw, places: read(JSON.parse(raw)) };
     known.set(figure, entry);
   }
   return entry.places;
+}
+
+function read({ height, blocks, places, frame }) {
+  const laid = places.map(([at, block, xx, xy, yx, yy, dx, dy]) =>
+    placeOf(at, blocks[block], (x, y) => [xx * x + xy * y + dx, height - (yx * x + yy * y + dy)]),
+  );
+  return frame.length ? [...laid, placeOf("", frame, (x, y) => [x, height - y])] : laid;
+}
+
+function placeOf(at, flat, lay) {
+  const patches = flat.map(([id, ...xy]) => {
+    const points = [];
+    for (let i = 0; i < xy.length; i += 2) points.push(lay(xy[i], xy[i + 1]));
+    return { id, at: at ? `${at}/${id}` : id, points, center: centerOf(points) };
+  });
+  return { at, patches, center: centerOf(patches.flatMap((patch) => patch.points)) };
 }
 
 function centerOf(points) {
@@ -61,11 +69,28 @@ function current(figure) {
   return {};
 }
 
+const outline = (patches) => patches.map((p) => `M${p.points.map((xy) => xy.join(" ")).join("L")}Z`).join("");
+
 function draw(figure) {
   const { place, patch } = current(figure);
-  const patches = patch ? [patch] : place?.at ? place.patches : [];
-  const outline = patches.map((p) => `M${p.points.map((xy) => xy.join(" ")).join("L")}Z`).join("");
-  figure.querySelector(".picked").setAttribute("d", outline);
+  const lit = new Set(figure.dataset.lit?.split(" "));
+  const alike = placesOf(figure).flatMap((each) => each.patches.filter((p) => lit.has(p.id)));
+  overlay(figure, "lit under", outline(alike));
+  overlay(figure, "lit", outline(alike));
+  const picked = outline(patch ? [patch] : place?.at ? place.patches : []);
+  overlay(figure, "picked under", picked);
+  overlay(figure, "picked", picked);
+}
+
+function overlay(figure, name, d) {
+  const svg = figure.querySelector("svg");
+  let path = svg.querySelector(`[class="${name}"]`);
+  if (!path) {
+    path = document.createElementNS(svg.namespaceURI, "path");
+    path.setAttribute("class", name);
+    svg.append(path);
+  }
+  if (path.getAttribute("d") !== d) path.setAttribute("d", d);
 }
 
 function go(figure, at) {
@@ -133,6 +158,6 @@ new MutationObserver(drawAll).observe(document.body, {
   subtree: true,
   childList: true,
   attributes: true,
-  attributeFilter: ["data-at", "data-picking"],
+  attributeFilter: ["data-lit", "data-picking"],
 });
 drawAll();

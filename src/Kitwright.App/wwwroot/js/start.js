@@ -1,6 +1,7 @@
 // Starts the connection over a websocket at once, without negotiation, and the modules that act before it answers.
-import "./recolor.js";
+import "./fabrics.js";
 import "./picking.js";
+import "./ticks.js";
 
 Blazor.start({
   circuit: {

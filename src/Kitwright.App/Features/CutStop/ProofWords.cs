@@ -1,0 +1,28 @@
+using Kitwright.Plans;
+using Kitwright.Words;
+
+namespace Kitwright.App.Features.CutStop;
+
+/// <summary>What is proved about a length of cloth, in plain words and no more than is proved.</summary>
+public static class ProofWords
+{
+    public static Message Of(ClothPlan cloth)
+    {
+        var strips = cloth.Cut - cloth.Terms.Straightening;
+        var least = cloth.Proof.Bound;
+        // The purchase is rounded up to what a shop sells, so it may be proved least where the strips are not.
+        var leastPurchase = cloth.Terms.Purchase(cloth.Terms.Straightening + least + cloth.Margin);
+        return cloth.Proof.Status switch
+        {
+            ProofStatus.Proved => Message.Of("web.proof.proved", ("length", strips)),
+            ProofStatus.ProvedBySearch => Message.Of("web.proof.searched", ("length", strips)),
+            _ when leastPurchase == cloth.Purchase => Message.Of(
+                "web.proof.purchase",
+                ("length", strips),
+                ("least", least),
+                ("purchase", cloth.Purchase)
+            ),
+            _ => Message.Of("web.proof.within", ("length", strips), ("least", least), ("gap", strips - least)),
+        };
+    }
+}

@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using Kitwright.Fabrics;
+using Kitwright.Measure;
+using Kitwright.Quilts;
+
+namespace Kitwright.App.Features.Deciding;
+
+/// <summary>The decisions of a quilt that a page offers.</summary>
+public static class Decisions
+{
+    /// <summary>Those of the quilt itself, in the order of its sentences.</summary>
+    public static ImmutableArray<Decision> Of(Quilt quilt)
+    {
+        var setting = quilt.Setting;
+        var decisions = ImmutableArray.CreateBuilder<Decision>();
+        decisions.Add(Decision.Count("columns", setting.Columns, n => quilt with { Setting = setting with { Columns = n } }));
+        decisions.Add(Decision.Count("rows", setting.Rows, n => quilt with { Setting = setting with { Rows = n } }));
+        if (setting.Sashing is { } sashing)
+        {
+            decisions.Add(
+                Decision.Width(
+                    "sashing",
+                    0,
+                    sashing.Width,
+                    Quarter,
+                    Length.Inches(6),
+                    width => quilt with { Setting = setting with { Sashing = sashing with { Width = width } } }
+                )
+            );
+        }
+
+        for (var i = 0; i < quilt.Borders.Length; i++)
+        {
+            var (at, border) = (i, quilt.Borders[i]);
+            decisions.Add(
+                Decision.Width(
+                    "border",
+                    i + 1,
+                    border.Width,
+                    Quarter * 2,
+                    Length.Inches(12),
+                    width => quilt with { Borders = quilt.Borders.SetItem(at, border with { Width = width }) }
+                )
+            );
+        }
+
+        decisions.Add(
+            Decision.Width(
+                "binding",
+                0,
+                quilt.Binding.StripWidth,
+                Quarter,
+                Length.Inches(4),
+                width => quilt with { Binding = quilt.Binding with { StripWidth = width } }
+            )
+        );
+        decisions.Add(
+            Decision.Width(
+                "overhang",
+                0,
+                quilt.Backing.Overhang,
+                Length.Inch,
+                Length.Inches(8),
+                width => quilt with { Backing = quilt.Backing with { Overhang = width } }
+            )
+        );
+        return decisions.ToImmutable();
+    }
+
+    /// <summary>Which fabric of the shelf fills each role of a colorway.</summary>
+    public static ImmutableArray<Decision> Of(Quilt quilt, Colorway colorway, Shelf shelf)
+    {
+        ImmutableArray<Choice> choices =
+        [
+            .. shelf.Fabrics.OrderBy(f => f.Number, StringComparer.Ordinal).Select(f => new Choice(f.Number, $"{f.Name}, {f.Number}")),
+        ];
+        return
+        [
+            .. quilt.Roles.Select(
+                (role, i) =>
+                    new Decision(
+                        $"fabric.{role.Id}",
+                        "fabric",
+                        i + 1,
+                        colorway.Fabrics.GetValueOrDefault(role.Id, ""),
+                        choices,
+                        number => shelf.Fabric(number) is null ? null : Refilled(role.Id, number)
+                    )
+            ),
+        ];
+
+        Quilt Refilled(string role, string number) =>
+            quilt with
+            {
+                Colorways =
+                [
+                    .. quilt.Colorways.Select(c =>
+                        c.Name == colorway.Name ? c with { Fabrics = c.Fabrics.SetItem(role, number) } : c
+                    ),
+                ],
+            };
+    }
+
+    private static readonly Length Quarter = Length.Inches(0, 1, 4);
+}
