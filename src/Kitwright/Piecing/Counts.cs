@@ -53,6 +53,7 @@ internal static class Counts
                 )
                 {
                     Picture = draft.Picture,
+                    Outline = draft.Outline,
                 }
             );
         }

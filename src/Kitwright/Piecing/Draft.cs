@@ -15,11 +15,15 @@ internal sealed record Draft(
     Surd FinishedHeight,
     string? Shows,
     Message Name,
-    UnitPicture Picture
+    UnitPicture Picture,
+    Polygon? Outline
 );
 
 /// <summary>What a technique answers: how one run goes, and which registers then hold a copy each.</summary>
 internal sealed record Program(string Kind, ImmutableArray<Verb> Verbs, ImmutableArray<string> Makes, Message Name)
 {
     public ImmutableArray<UnitPart> Parts { get; init; } = [];
+
+    /// <summary>The finished outline where it is no rectangle.</summary>
+    public Polygon? Outline { get; init; }
 }

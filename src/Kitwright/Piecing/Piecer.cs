@@ -43,7 +43,8 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
                     region.Height,
                     shows,
                     name,
-                    picture with { Parts = program.Parts }
+                    picture with { Parts = program.Parts },
+                    Outline: null
                 )
             );
         }
@@ -101,7 +102,8 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
             pose.Region.Height,
             null,
             program.Name,
-            PictureOf(id, pose.Region, program.Parts)
+            PictureOf(id, pose.Region, program.Parts),
+            program.Outline
         );
         drafts.Add(draft);
         return (draft, pose);
@@ -164,7 +166,7 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
                 return null;
             }
 
-            parts.Add(new(id, Outline(part)));
+            parts.Add(new(id, part.Items.Length == 1 ? part.Items[0].Shape : Hull.Of(part)));
             if (i > 0)
             {
                 var line = cuts.Lines[i - 1];
@@ -178,6 +180,7 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
         return new(kind, [.. verbs], ["unit"], Message.Of("unit." + kind, ("parts", cuts.Parts.Length)))
         {
             Parts = parts.ToImmutable(),
+            Outline = region.IsRectangle ? null : Hull.Of(region),
         };
     }
 
@@ -186,11 +189,6 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
         : region.Items.All(i => i.Role is not null) ? "joined"
         : cuts.Parts.All(p => p.Items.Length == 1) ? "block-row"
         : "center";
-
-    private static Polygon Outline(Region region) =>
-        region.Items.Length == 1
-            ? region.Items[0].Shape
-            : Polygon.Rectangle(region.Bounds.Low.X, region.Bounds.Low.Y, region.Bounds.High.X, region.Bounds.High.Y);
 
     /// <summary>A technique that fits in one of the four turns of the region; its copies are turned back.</summary>
     private Program? Known(Region region)
@@ -207,7 +205,11 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
             {
                 return turns == 0
                     ? program
-                    : program with { Verbs = [.. program.Verbs, .. program.Makes.Select(m => new Turn(m, pose.Home))] };
+                    : program with
+                    {
+                        Verbs = [.. program.Verbs, .. program.Makes.Select(m => new Turn(m, pose.Home))],
+                        Outline = program.Outline?.Moved(pose.Home),
+                    };
             }
         }
 
@@ -221,9 +223,29 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
             return HalfSquareTwoAtATime.Make(book, seams, letters, region.Width, upper, lower);
         }
 
+        if (HourglassTwoAtATime.Fits(region, out var upright, out var level))
+        {
+            return HourglassTwoAtATime.Make(book, seams, letters, region.Width, upright, level);
+        }
+
         if (StitchAndFlip.Fits(region, out var body, out var corners))
         {
             return StitchAndFlip.Make(book, seams, letters, region, body, corners);
+        }
+
+        if (TrianglesFromSquares.IsHalf(region))
+        {
+            return TrianglesFromSquares.MakeHalf(book, seams, letters, region);
+        }
+
+        if (TrianglesFromSquares.IsQuarter(region))
+        {
+            return TrianglesFromSquares.MakeQuarter(book, seams, letters, region);
+        }
+
+        if (SquareOnPoint.Fits(region))
+        {
+            return SquareOnPoint.Make(book, seams, letters, region);
         }
 
         if (region.Items is [{ Role: { } role } only] && Shapes.IsRectangle(only.Shape) && region.Width > region.Height && !FitsOneStrip(region))

@@ -20,6 +20,12 @@ internal readonly record struct Seams(Length Allowance, Length RulerStep)
         return exact.IsRational ? Length.Inches(exact.One) : exact.RoundUpTo(RulerStep);
     }
 
+    /// <summary>Finished plus a seam on both sides, up to the ruler's step.</summary>
+    public Length OnRuler(Surd finished) => (finished + (Surd)Both).RoundUpTo(RulerStep);
+
+    /// <summary>A finished size as the arithmetic prints it: itself, or its round-up where it is irrational.</summary>
+    public Length Known(Surd finished) => finished.IsRational ? Length.Inches(finished.One) : finished.RoundUpTo(RulerStep);
+
     /// <summary>The square that, cut once on the diagonal, gives two triangles with this finished leg.</summary>
     public Length HalfSquare(Surd leg) => (leg + ((2 + Surd.OfRoot2(1)) * Allowance)).RoundUpTo(RulerStep);
 

@@ -71,6 +71,26 @@ public static class Directions
                 lines.Add(Message.Of("step.strip.join", ("pieces", Counted(takes.Select(t => labels[t])))));
                 lines.Add(Message.Of("step.strip.cut", ("copies", recipe.Makes.Length), ("length", recipe.Width)));
                 break;
+            case "half-square-triangle":
+                lines.Add(Message.Of("step.triangle.once", ("piece", labels[takes[0]])));
+                break;
+            case "quarter-square-triangle":
+                lines.Add(Message.Of("step.triangle.twice", ("piece", labels[takes[0]])));
+                break;
+            case "square-on-point":
+                lines.Add(Message.Of("step.on-point", ("piece", labels[takes[0]])));
+                break;
+            case "hourglass-two":
+                lines.Add(
+                    Message.Of(
+                        "step.hourglass.first",
+                        ("first", labels[takes[0]]),
+                        ("second", labels[takes[1]]),
+                        ("seam", seam)
+                    )
+                );
+                lines.Add(Message.Of("step.hourglass.second", ("seam", seam)));
+                break;
             case "single":
                 lines.Add(Message.Of("step.single", ("piece", labels[takes[0]])));
                 break;
@@ -80,7 +100,11 @@ public static class Directions
                 break;
         }
 
-        lines.Add(Message.Of("step.size", ("width", recipe.Width), ("height", recipe.Height)));
+        if (recipe.Outline is null)
+        {
+            lines.Add(Message.Of("step.size", ("width", recipe.Width), ("height", recipe.Height)));
+        }
+
         return lines.ToImmutable();
     }
 
