@@ -133,7 +133,7 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
                 return Single(region, place);
             }
 
-            findings.Add(Finding.Of("piecing.shape", place, ("fabric", letters.Of(region.Items[0].Role!))));
+            findings.Add(Unmakeable(region, place));
             return null;
         }
 
@@ -144,6 +144,21 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
         }
 
         return Join(region, cuts, place);
+    }
+
+    private Finding Unmakeable(Region region, string place)
+    {
+        var letter = letters.Of(region.Items[0].Role!);
+        return Shapes.IsRectangle(region.Items[0].Shape)
+            ? Finding.Of(
+                "piecing.too-wide",
+                place,
+                ("fabric", letter),
+                ("width", seams.Rectangle(region.Width)),
+                ("height", seams.Rectangle(region.Height)),
+                ("strip", stripLength)
+            )
+            : Finding.Of("piecing.shape", place, ("fabric", letter));
     }
 
     private Program Single(Region region, string place)
@@ -248,7 +263,7 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
             return SquareOnPoint.Make(book, seams, letters, region);
         }
 
-        if (region.Items is [{ Role: { } role } only] && Shapes.IsRectangle(only.Shape) && region.Width > region.Height && !FitsOneStrip(region))
+        if (region.Items is [{ Role: { } role } only] && Shapes.IsRectangle(only.Shape) && region.Width > region.Height && !FitsOneStrip(region) && seams.Rectangle(region.Height) <= stripLength)
         {
             return JoinedStrip.Make(book, seams, letters, role, region.Width, region.Height, stripLength, copies: 2);
         }
