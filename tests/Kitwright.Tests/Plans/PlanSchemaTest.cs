@@ -99,43 +99,15 @@ public sealed class PlanSchemaTest
         var records = typeof(QuiltPlan)
             .Assembly.GetExportedTypes()
             .Where(t => t.Namespace == typeof(QuiltPlan).Namespace && t.GetMethod("<Clone>$") is not null && !t.IsAbstract);
-        Rule.Holds(records.SelectMany(Differences));
-    }
-
-    private static IEnumerable<string> Differences(Type record)
-    {
-        var name = Name(record);
-        if (Schema["$defs"]![name] is not JsonObject described)
-        {
-            return [$"the schema does not describe {name}"];
-        }
-
-        var verb = record.BaseType == typeof(Verb);
-        var parameters = record.GetConstructors().MaxBy(c => c.GetParameters().Length)!.GetParameters().Select(p => Camel(p.Name!)).ToList();
-        var fields = record.GetProperties().Where(p => p.CanWrite).Select(p => Camel(p.Name)).Concat(verb ? ["do"] : []);
-        var required = parameters.Concat(verb ? ["do"] : []);
-        return
-        [
-            .. Compare($"{name}, fields", fields, described["properties"]!.AsObject().Select(p => p.Key)),
-            .. Compare($"{name}, required", required, described["required"]!.AsArray().Select(n => n!.GetValue<string>())),
-        ];
-    }
-
-    private static IEnumerable<string> Compare(string what, IEnumerable<string> records, IEnumerable<string> schema)
-    {
-        var x = records.Order(StringComparer.Ordinal).ToList();
-        var y = schema.Order(StringComparer.Ordinal).ToList();
-        return x.SequenceEqual(y) ? [] : [$"{what}: {string.Join(' ', x)} in the record, {string.Join(' ', y)} in the schema"];
+        Rule.Holds(SchemaFields.Differences(Schema, records, Name));
     }
 
     private static string Name(Type record) =>
         record == typeof(QuiltPlan) ? "plan"
         : record.BaseType == typeof(Verb) ? "verb-" + Verbs[record]
-        : Camel(record.Name);
+        : SchemaFields.Camel(record.Name);
 
     private static readonly ImmutableDictionary<Type, string> Verbs = typeof(Verb)
         .GetCustomAttributes<JsonDerivedTypeAttribute>()
         .ToImmutableDictionary(a => a.DerivedType, a => (string)a.TypeDiscriminator!);
-
-    private static string Camel(string name) => JsonNamingPolicy.CamelCase.ConvertName(name);
 }

@@ -28,8 +28,9 @@ internal sealed class Specimen(int seed)
         return type switch
         {
             _ when type == typeof(string) => Words(),
-            _ when type == typeof(int) => random.Next(-5, 500),
+            _ when type == typeof(int) => random.Next(1, 500),
             _ when type == typeof(long) => random.NextInt64(),
+            _ when type == typeof(double) => (double)random.Next(),
             _ when type == typeof(bool) => random.Next(2) == 0,
             _ when type == typeof(Rational) => Part(),
             _ when type == typeof(Length) => Length.Inches(Part()),
@@ -93,7 +94,7 @@ internal sealed class Specimen(int seed)
         Message.Of(
             "key." + random.Next(9),
             ("a", Words()),
-            ("b", random.Next()),
+            ("b", -random.Next()),
             ("c", random.NextInt64()),
             ("length", depth > 0 && random.Next(2) == 0 ? "3 7/8" : Length.Inches(Part())),
             ("e", depth == 0 ? "" : Said(depth - 1)),
