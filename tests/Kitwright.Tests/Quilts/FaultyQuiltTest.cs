@@ -10,17 +10,7 @@ public sealed class FaultyQuiltTest
 {
     private static readonly string[] Notes = ["quilt.field.unknown", "quilt.role.unused", "quilt.colorway.open"];
 
-    public static TheoryData<string, string, string> Table()
-    {
-        var rows = new TheoryData<string, string, string>();
-        foreach (var line in Repository.Read("data", "faulty", "quilts", "README.md").Split('\n').Where(l => l.StartsWith("| `", StringComparison.Ordinal)))
-        {
-            var cells = line.Split('|').Select(c => c.Trim(' ', '`')).ToArray();
-            rows.Add(cells[1], cells[2], cells[3] == "(root)" ? "" : cells[3]);
-        }
-
-        return rows;
-    }
+    public static TheoryData<string, string, string> Table() => FaultyFiles.Table("quilts");
 
     [Theory]
     [MemberData(nameof(Table))]
@@ -33,11 +23,7 @@ public sealed class FaultyQuiltTest
     }
 
     [Fact]
-    public void Table_lists_every_file() =>
-        Assert.Equal(
-            Directory.GetFiles(Repository.PathOf("data", "faulty", "quilts"), "*.json").Select(p => Path.GetFileName(p)!).Order(StringComparer.Ordinal),
-            Table().Select(row => row.Data.Item1).Order(StringComparer.Ordinal)
-        );
+    public void Table_lists_every_file() => FaultyFiles.AssertTableListsEveryFile("quilts", "*.json");
 
     [Fact]
     public void Each_file_holds_one_mistake_only()
