@@ -1,0 +1,20 @@
+using Kitwright.Plans;
+
+namespace Kitwright.Kits;
+
+/// <summary>What one shop assumes wherever it plans: the table, the steps in which it sells, and the kit room.</summary>
+/// <param name="Cloth">Usable width, straightening, increments and the least cut.</param>
+/// <param name="SpareStrips">Kit margin: strips of the widest height that each kit holds beyond its plan.</param>
+/// <param name="OneLengthPerFabric">Whether roles of one fabric share one length in the bag.</param>
+/// <param name="Kits">Load loss, useful remnant and usual put-up.</param>
+/// <param name="Currency">ISO 4217 code of all prices; they are whole minor units.</param>
+public sealed record ShopTerms(
+    ClothTerms Cloth,
+    int SpareStrips,
+    bool OneLengthPerFabric,
+    KitTerms Kits,
+    string Currency
+)
+{
+    public static ShopTerms Usual { get; } = new(ClothTerms.Usual, 1, false, KitTerms.Usual, "USD");
+}

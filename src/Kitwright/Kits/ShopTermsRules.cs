@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using Kitwright.Findings;
+using Kitwright.Measure;
+
+namespace Kitwright.Kits;
+
+/// <summary>What a shop's terms must be before they are kept.</summary>
+public static class ShopTermsRules
+{
+    private const int MostSpareStrips = 20;
+
+    private static readonly Length Longest = Length.Yards(1_000);
+
+    public static ImmutableArray<Finding> Findings(ShopTerms terms)
+    {
+        var findings = ImmutableArray.CreateBuilder<Finding>();
+        Check("usable-width", terms.Cloth.UsableWidth, least: Length.Inch);
+        Check("cross-trim", terms.Cloth.CrossTrim, least: Length.Zero);
+        Check("straightening", terms.Cloth.Straightening, least: Length.Zero);
+        Check("minimum-cut", terms.Cloth.MinimumCut, least: Length.Ticks(1));
+        Check("load-loss", terms.Kits.LoadLoss, least: Length.Zero);
+        Check("useful-remnant", terms.Kits.UsefulRemnant, least: Length.Zero);
+        Check("put-up", terms.Kits.PutUp, least: Length.Yard);
+        foreach (var increment in terms.Cloth.Increments)
+        {
+            Check("increments", increment, least: Length.Ticks(1));
+        }
+
+        if (terms.Cloth.Increments.IsDefaultOrEmpty)
+        {
+            findings.Add(Finding.Of("terms.no-increment", "terms/increments"));
+        }
+
+        if (terms.Cloth.CrossTrim >= terms.Cloth.UsableWidth)
+        {
+            findings.Add(Finding.Of("terms.trim", "terms/cross-trim", ("trim", terms.Cloth.CrossTrim), ("width", terms.Cloth.UsableWidth)));
+        }
+
+        if (terms.SpareStrips is < 0 or > MostSpareStrips)
+        {
+            findings.Add(Finding.Of("terms.spare-strips", "terms/spare-strips", ("strips", terms.SpareStrips), ("most", MostSpareStrips)));
+        }
+
+        if (terms.Cloth.Stages is not (2 or 3))
+        {
+            findings.Add(Finding.Of("terms.stages", "terms/stages", ("stages", terms.Cloth.Stages)));
+        }
+
+        if (terms.Currency.Length != 3 || !terms.Currency.All(char.IsAsciiLetterUpper))
+        {
+            findings.Add(Finding.Of("terms.currency", "terms/currency", ("currency", terms.Currency)));
+        }
+
+        return findings.ToImmutable();
+
+        void Check(string field, Length length, Length least)
+        {
+            if (length < least || length > Longest || !length.TryTicks(out _))
+            {
+                findings.Add(Finding.Of("terms.length", $"terms/{field}", ("length", length), ("least", least), ("most", Longest)));
+            }
+        }
+    }
+}
