@@ -1,0 +1,21 @@
+namespace Kitwright.Shop.Rows;
+
+/// <summary>The shop's terms; one row. Lengths in ticks.</summary>
+public sealed class TermsRow
+{
+    public const int OnlyId = 1;
+
+    public int Id { get; init; } = OnlyId;
+    public required long UsableWidthTicks { get; set; }
+    public required long CrossTrimTicks { get; set; }
+    public required long StraighteningTicks { get; set; }
+    public required int Stages { get; set; }
+    public required List<long> IncrementTicks { get; set; }
+    public required long MinimumCutTicks { get; set; }
+    public required int SpareStrips { get; set; }
+    public required bool OneLengthPerFabric { get; set; }
+    public required long LoadLossTicks { get; set; }
+    public required long UsefulRemnantTicks { get; set; }
+    public required long PutUpTicks { get; set; }
+    public required string Currency { get; set; }
+}
