@@ -1,0 +1,53 @@
+using Kitwright.Kits;
+using Kitwright.Measure;
+using Xunit;
+
+namespace Kitwright.Shop.Tests;
+
+public sealed class TermsBookTest
+{
+    private static CancellationToken Cancel => OpenedShop.Cancel;
+
+    [Fact]
+    public async Task Terms_are_the_usual_ones_until_they_are_set()
+    {
+        using var shop = new OpenedShop();
+        AssertEqual(ShopTerms.Usual, await shop.Store.Terms.Read(Cancel));
+        var metric = ShopTerms.Usual with
+        {
+            Cloth = ShopTerms.Usual.Cloth with { UsableWidth = Length.Millimeters(1_060), Increments = [Length.Millimeters(100), Length.Millimeters(250)] },
+            Kits = ShopTerms.Usual.Kits with { LoadLoss = Length.Millimeters(25) },
+            SpareStrips = 2,
+            OneLengthPerFabric = true,
+            Currency = "EUR",
+        };
+        Assert.Empty((await shop.Store.Terms.Set(ShopTerms.Usual, Cancel)).Findings);
+        Assert.Empty((await shop.Store.Terms.Set(metric, Cancel)).Findings);
+        shop.Reopen();
+        AssertEqual(metric, await shop.Store.Terms.Read(Cancel));
+    }
+
+    [Fact]
+    public async Task Terms_that_cannot_be_are_not_kept()
+    {
+        using var shop = new OpenedShop();
+        var bad = ShopTerms.Usual with
+        {
+            Cloth = ShopTerms.Usual.Cloth with { CrossTrim = Length.Inches(40), Increments = [], Straightening = -Length.Inch, Stages = 5 },
+            SpareStrips = -1,
+            Currency = "dollars",
+        };
+        Assert.Equal(
+            ["terms.length", "terms.no-increment", "terms.trim", "terms.spare-strips", "terms.stages", "terms.currency"],
+            (await shop.Store.Terms.Set(bad, Cancel)).Findings.Select(f => f.Rule)
+        );
+        AssertEqual(ShopTerms.Usual, await shop.Store.Terms.Read(Cancel));
+    }
+
+    // Arrays compare by their cells here, which records do not do by themselves.
+    private static void AssertEqual(ShopTerms expected, ShopTerms actual)
+    {
+        Assert.Equal(expected.Cloth.Increments, actual.Cloth.Increments);
+        Assert.Equal(expected, actual with { Cloth = actual.Cloth with { Increments = expected.Cloth.Increments } });
+    }
+}
