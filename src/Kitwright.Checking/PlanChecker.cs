@@ -15,27 +15,24 @@ namespace Kitwright.Checking;
 /// </summary>
 public static class PlanChecker
 {
-    public static CheckResult Check(QuiltPlan plan) => Check(plan, Effort.Usual);
-
-    /// <param name="effort">Steps that may be spent before the checker gives up with a finding.</param>
-    internal static CheckResult Check(QuiltPlan plan, long effort)
+    public static CheckResult Check(QuiltPlan plan)
     {
         var findings = new FindingList();
         Completeness.Check(plan, findings);
         if (findings.Any)
         {
             // With holes in it, no rule could be stated.
-            return new(findings.All(), new([]));
+            return new(findings.All(), Trace.None);
         }
 
-        var budget = new Effort(effort);
+        var effort = new Effort();
         ImmutableArray<TraceLink> links = [];
-        Run("design", () => DesignRules.Check(plan.Design, findings, budget));
+        Run("design", () => DesignRules.Check(plan.Design, findings, effort));
         Run("ids", () => IdRules.Check(plan, findings));
         if (!findings.Any)
         {
             // A design that is not sound is nothing that sewing could be held against.
-            Run("sewing", () => links = SewingRules.Check(plan, findings, budget));
+            Run("sewing", () => links = SewingRules.Check(plan, findings, effort));
         }
 
         Run("sewing", () => CountRules.Check(plan, findings));

@@ -89,7 +89,7 @@ internal static class DesignRules
         foreach (var patch in patches)
         {
             var corners = patch.Shape.Corners;
-            effort.Spend(corners.Length);
+            effort.Spend(SimplePolygon.Steps(corners.Length));
             if (SimplePolygon.Fault(corners.AsSpan()) is { } fault)
             {
                 findings.Add("check.design.patch", patch.Id.Value, ("fault", fault));

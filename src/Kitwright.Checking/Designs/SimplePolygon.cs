@@ -8,6 +8,9 @@ internal static class SimplePolygon
     /// <summary>More corners than any patch has; the test compares all pairs of edges.</summary>
     public const int MostCorners = 400;
 
+    /// <summary>What the test of so many corners takes at most.</summary>
+    public static long Steps(int corners) => corners > 4 ? (long)corners * corners : corners;
+
     /// <summary>The key of what is wrong, or null.</summary>
     public static string? Fault(ReadOnlySpan<Point> corners)
     {

@@ -1,11 +1,10 @@
 namespace Kitwright.Checking.Exact;
 
 /// <summary>Counts the work done on one plan, so that a plan made to do harm ends in a finding and not in a wait.</summary>
-/// <param name="limit">Steps; one step looks at one face of cloth, or at one corner.</param>
-internal sealed class Effort(long limit)
+internal sealed class Effort
 {
-    /// <summary>A top of 10,000 patches takes under a tenth of it.</summary>
-    public const long Usual = 20_000_000;
+    /// <summary>Steps; one looks at one face of cloth, or at one corner. A top of 100 by 100 squares takes 800,000.</summary>
+    private const long Limit = 10_000_000;
 
     private long spent;
 
@@ -13,7 +12,7 @@ internal sealed class Effort(long limit)
     public void Spend(long steps)
     {
         spent += steps;
-        if (spent > limit)
+        if (spent > Limit)
         {
             throw new BeyondLimits();
         }

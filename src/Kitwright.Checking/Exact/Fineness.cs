@@ -13,7 +13,7 @@ internal static class Fineness
     public const int StatedBits = 256;
 
     /// <summary>Bits that may come of stated numbers.</summary>
-    public const int DerivedBits = 4096;
+    public const int DerivedBits = 1024;
 
     /// <summary>Inches; longer than any bolt, and safe for doubles.</summary>
     public const int Longest = 1_000_000;

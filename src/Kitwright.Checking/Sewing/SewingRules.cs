@@ -74,6 +74,11 @@ internal static class SewingRules
     /// <summary>Copies of one unit may be made of different pieces and joined elsewhere, but look the same.</summary>
     private static Finding? AllAlike(Recipe recipe, Face[][] copies, Table table)
     {
+        if (copies.Length == 1)
+        {
+            return null;
+        }
+
         var finished = Verbs.UnitOutline.Finished(recipe, table.Seam);
         var first = new View(Leaves.Of(copies[0], finished, table.Effort), table.Effort);
         for (var i = 1; i < copies.Length; i++)

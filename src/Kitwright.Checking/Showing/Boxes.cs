@@ -3,37 +3,37 @@ using Kitwright.Checking.Exact;
 namespace Kitwright.Checking.Showing;
 
 /// <summary>
-/// Leaves by the cells of a grid, to find those near a shape. Boxes in doubles are a little too large, never too small,
-/// so nothing is missed; what is found is decided exactly by the caller.
+/// Things with a shape by the cells of a grid, to find those near another shape. Boxes in doubles are a little too
+/// large, never too small, so nothing is missed; what is found is decided exactly by the caller.
 /// </summary>
-internal sealed class Boxes
+internal sealed class Boxes<T>
 {
     private const int CellsPerSide = 128;
 
     private readonly Dictionary<(int, int), List<int>> cells = [];
-    private readonly IReadOnlyList<Leaf> leaves;
+    private readonly (T Item, Shape Shape)[] items;
     private readonly double left,
         bottom,
         cellWidth,
         cellHeight;
     private readonly int cellsAcross;
 
-    public Boxes(IReadOnlyList<Leaf> leaves)
+    public Boxes(IEnumerable<(T Item, Shape Shape)> things)
     {
-        this.leaves = leaves;
-        if (leaves.Count == 0)
+        items = [.. things];
+        if (items.Length == 0)
         {
             return;
         }
 
-        left = leaves.Min(l => l.Shape.Left);
-        bottom = leaves.Min(l => l.Shape.Bottom);
-        cellsAcross = Math.Clamp((int)Math.Sqrt(leaves.Count), 1, CellsPerSide);
-        cellWidth = Math.Max(leaves.Max(l => l.Shape.Right) - left, double.Epsilon) / cellsAcross;
-        cellHeight = Math.Max(leaves.Max(l => l.Shape.Top) - bottom, double.Epsilon) / cellsAcross;
-        for (var i = 0; i < leaves.Count; i++)
+        left = items.Min(l => l.Shape.Left);
+        bottom = items.Min(l => l.Shape.Bottom);
+        cellsAcross = Math.Clamp((int)Math.Sqrt(items.Length), 1, CellsPerSide);
+        cellWidth = Math.Max(items.Max(l => l.Shape.Right) - left, double.Epsilon) / cellsAcross;
+        cellHeight = Math.Max(items.Max(l => l.Shape.Top) - bottom, double.Epsilon) / cellsAcross;
+        for (var i = 0; i < items.Length; i++)
         {
-            foreach (var cell in CellsOf(leaves[i].Shape))
+            foreach (var cell in CellsOf(items[i].Shape))
             {
                 if (!cells.TryGetValue(cell, out var list))
                 {
@@ -45,9 +45,9 @@ internal sealed class Boxes
         }
     }
 
-    public IEnumerable<Leaf> Near(Shape shape)
+    public IEnumerable<T> Near(Shape shape)
     {
-        if (leaves.Count == 0)
+        if (items.Length == 0)
         {
             return [];
         }
@@ -61,7 +61,7 @@ internal sealed class Boxes
             }
         }
 
-        return near.Select(i => leaves[i]).Where(l => !l.Shape.IsApartFrom(shape));
+        return near.Where(i => !items[i].Shape.IsApartFrom(shape)).Select(i => items[i].Item);
     }
 
     private IEnumerable<(int, int)> CellsOf(Shape shape)

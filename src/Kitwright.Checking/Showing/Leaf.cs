@@ -17,6 +17,9 @@ internal sealed record Leaf(Shape Shape, TakenPiece? Piece, Unit? Block, Motion 
 /// <summary>Takes units apart into leaves.</summary>
 internal static class Leaves
 {
+    /// <summary>Ten times what a large top shows.</summary>
+    private const int Most = 100_000;
+
     /// <summary>What shows of an assembly inside a convex window.</summary>
     public static Leaf[] Of(IEnumerable<Face> faces, Shape window, Effort effort)
     {
@@ -47,6 +50,11 @@ internal static class Leaves
         if (face.Shape.Moved(outer).Within(window) is not { } shape)
         {
             return;
+        }
+
+        if (leaves.Count == Most)
+        {
+            throw new BeyondLimits();
         }
 
         var frame = Rigid.Compose(face.Frame, outer);

@@ -27,7 +27,7 @@ internal static class PictureRule
             var view = new View(Leaves.Of(faces, finished, effort), effort);
             var bad =
                 BadTile(picture, blocks, view)
-                ?? picture.Patches.FirstOrDefault(p => !IsSound(p) || !view.Covers(new([.. p.Shape.Corners]), p.Role))?.Id;
+                ?? picture.Patches.FirstOrDefault(p => !IsSound(p.Shape, effort) || !view.Covers(new([.. p.Shape.Corners]), p.Role))?.Id;
             if (bad is { } place)
             {
                 return Finding.Of("check.sewing.picture", recipe.Id.Value, ("part", place.Value));
@@ -56,8 +56,11 @@ internal static class PictureRule
             : null;
     }
 
-    private static bool IsSound(Patch patch) =>
-        SimplePolygon.Fault(patch.Shape.Corners.AsSpan()) is null;
+    private static bool IsSound(Polygon polygon, Effort effort)
+    {
+        effort.Spend(SimplePolygon.Steps(polygon.Corners.Length));
+        return SimplePolygon.Fault(polygon.Corners.AsSpan()) is null;
+    }
 
     private static PathId? BadTile(UnitPicture picture, ILookup<string, BlockDesign> blocks, View view) =>
         picture
@@ -85,16 +88,18 @@ internal static class PictureRule
             }
         }
 
-        var byId = shown.Keys.ToLookup(p => p.Of);
+        var boxes = new Boxes<Part>(shown.SelectMany(p => p.Value.Select(shape => (p.Key, shape))));
         foreach (var part in picture.Parts)
         {
-            if (SimplePolygon.Fault(part.Outline.Corners.AsSpan()) is not null)
+            if (!IsSound(part.Outline, effort))
             {
                 return part.Of;
             }
 
             Shape outline = new([.. part.Outline.Corners]);
-            var match = byId[part.Of].FirstOrDefault(p => shown.ContainsKey(p) && Fills(shown[p], outline, effort));
+            var match = boxes
+                .Near(outline)
+                .FirstOrDefault(p => p.Of == part.Of && shown.ContainsKey(p) && Fills(shown[p], outline, effort));
             if (match is null)
             {
                 return part.Of;

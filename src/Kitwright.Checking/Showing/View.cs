@@ -7,7 +7,7 @@ namespace Kitwright.Checking.Showing;
 /// <summary>What an assembly shows, ready to be held against patches and blocks of a design.</summary>
 internal sealed class View
 {
-    private readonly Boxes boxes;
+    private readonly Boxes<Leaf> boxes;
     private readonly Dictionary<Leaf, View> inside = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<(PathId Unit, string Block, Motion Relative), bool> alike = [];
     private readonly Effort effort;
@@ -15,7 +15,7 @@ internal sealed class View
     public View(IReadOnlyList<Leaf> leaves, Effort effort)
     {
         this.effort = effort;
-        boxes = new(leaves);
+        boxes = new(leaves.Select(l => (l, l.Shape)));
     }
 
     /// <summary>The pieces that show in a shape, and their area in it (twice).</summary>
