@@ -104,10 +104,7 @@ internal sealed class PlanDraft(Length width, Length height)
         var last = fabrics[^1];
         var binding = Piece(last.Letter + "9", last.Roles[0], Length.Inches(40), bindingWidth, strips, mayTurn: false);
         ImmutableArray<ClothPlan> cloths = [.. fabrics.Select(Cloth)];
-        var overhang = Length.Inches(4);
-        var panel = height + (overhang * 2);
-        var backing = new BackingPlan(overhang, width + (overhang * 2), panel, 1, false, Length.Inches(40), panel, Length.Inches(0, 1, 2), default);
-        backing = backing with { Purchase = ClothTerms.Usual.Purchase(panel + ClothTerms.Usual.Straightening) };
+        var backing = Backing();
         return new(
             "Sampler by hand",
             "by hand",
@@ -132,6 +129,24 @@ internal sealed class PlanDraft(Length width, Length height)
                 new(backing.Width, backing.Height)
             )
         );
+    }
+
+    /// <summary>Panels down the quilt, with half-inch seams.</summary>
+    private BackingPlan Backing()
+    {
+        Length overhang = Length.Inches(4),
+            seam = Length.Inches(0, 1, 2),
+            usable = Length.Inches(40),
+            wide = width + (overhang * 2),
+            panel = height + (overhang * 2);
+        var panels = 1;
+        while ((usable * panels) - (seam * 2 * (panels - 1)) < wide)
+        {
+            panels++;
+        }
+
+        var terms = ClothTerms.Usual;
+        return new(overhang, wide, panel, panels, false, usable, panel, seam, terms.Purchase((panel * panels) + terms.Straightening));
     }
 
     private ClothPlan Cloth(PlanFabric fabric)

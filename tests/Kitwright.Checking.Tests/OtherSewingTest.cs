@@ -1,0 +1,42 @@
+using Kitwright.Checking.Tests.Samples;
+using Kitwright.Geometry;
+using Kitwright.Measure;
+using Kitwright.Plans;
+using Xunit;
+
+namespace Kitwright.Checking.Tests;
+
+/// <summary>
+/// The checker knows verbs, not ways of sewing: what it has never heard of is right where the cloth comes out right.
+/// </summary>
+public sealed class OtherSewingTest
+{
+    [Fact]
+    public void Strips_sewn_and_cut_across_make_a_four_patch() => Assert.Equal([], Found(OtherSewing.StripSet()));
+
+    [Fact]
+    public void A_strip_too_short_for_its_second_cut_is_refused() =>
+        Assert.Contains("check.sewing.unit-size", Rules(OtherSewing.StripSet().Resize("A1", -Edits.Step, Length.Zero)));
+
+    [Fact]
+    public void Triangles_round_a_square_on_its_points_come_out_exactly() => Assert.Equal([], Found(OtherSewing.SquareOnPoint()));
+
+    [Fact]
+    public void A_center_rounded_down_leaves_too_little_allowance() =>
+        Assert.Contains(
+            "check.sewing.allowance",
+            Rules(OtherSewing.SquareOnPoint().Resize("B1", -Edits.Step, -Edits.Step).EditVerb<Take>("block/point", 1, t => t with { Motion = Centered(new(71, 8)) }))
+        );
+
+    /// <summary>A published answer adds 1/2 where 7/8 is needed ([QB-SQ]): its triangles are too small.</summary>
+    [Fact]
+    public void Outer_squares_with_half_an_inch_only_are_refused() =>
+        Assert.NotEmpty(Rules(OtherSewing.SquareOnPoint().Resize("A1", Length.Inches(new Rational(-3, 8)), Length.Inches(new Rational(-3, 8)))));
+
+    private static Motion Centered(Rational size) =>
+        Motion.Shift(-(Surd)(size / 2), -(Surd)(size / 2)).Then(Motion.EighthTurns(1)).Then(Motion.Shift(6, 6));
+
+    private static IEnumerable<string> Rules(QuiltPlan plan) => PlanChecker.Check(plan).Findings.Select(f => f.Rule);
+
+    private static IEnumerable<string> Found(QuiltPlan plan) => PlanChecker.Check(plan).Findings.Select(f => $"{f.Rule} {f.Place}");
+}
