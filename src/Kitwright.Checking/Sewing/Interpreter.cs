@@ -79,6 +79,11 @@ internal static class Interpreter
 
         faces = cloth.Laid();
         table.Effort.Spend(faces.Length);
+        if (recipe.Outline is { } finished)
+        {
+            return OutlineRule.Check(recipe, finished, faces, table.Seam);
+        }
+
         var outline = UnitOutline.Of(recipe, table.Seam);
         Surd all = Surd.Zero,
             inside = Surd.Zero;

@@ -15,10 +15,14 @@ internal sealed record Item(Polygon Shape, string? Role, string? Block, Motion F
     /// <summary>Whether the patch belongs to a border; only names rest on it.</summary>
     public bool InBorder { get; init; }
 
+    /// <summary>Whether it is a setting triangle, which is cut generous and trimmed when the center is squared up.</summary>
+    public bool InSetting { get; init; }
+
     public static Item OfPatch(Plans.Patch patch) =>
         new(patch.Shape, patch.Role, null, Motion.Identity)
         {
             InBorder = patch.Id.Value.StartsWith("frame/border/", StringComparison.Ordinal),
+            InSetting = patch.Id.Value.StartsWith("frame/setting/", StringComparison.Ordinal),
         };
 
     public Item Moved(Motion motion) =>

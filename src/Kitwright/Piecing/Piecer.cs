@@ -191,6 +191,12 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
             }
         }
 
+        if (region.IsRectangle && region.Items.Any(i => i.InSetting) && !region.Items.Any(i => i.InBorder))
+        {
+            Surd s = seams.Allowance;
+            verbs.Add(new Trim("unit", Polygon.Rectangle(-s, -s, region.Width + s, region.Height + s), Counted: true));
+        }
+
         var kind = KindOf(region, cuts);
         return new(kind, [.. verbs], ["unit"], Message.Of("unit." + kind, ("parts", cuts.Parts.Length)))
         {
@@ -246,6 +252,11 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
         if (StitchAndFlip.Fits(region, out var body, out var corners))
         {
             return StitchAndFlip.Make(book, seams, letters, region, body, corners);
+        }
+
+        if (SettingTriangle.Make(book, seams, letters, region) is { } setting)
+        {
+            return setting;
         }
 
         if (TrianglesFromSquares.IsHalf(region))

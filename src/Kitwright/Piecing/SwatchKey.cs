@@ -13,7 +13,7 @@ internal sealed record SwatchKey(ImmutableArray<PlanFabric> Fabrics, ImmutableAr
     /// <remarks>The backing keeps a length of its own: its panels are not strips.</remarks>
     public static ImmutableArray<ImmutableArray<string>> Groups(Quilt quilt, Colorway? colorway, bool onePerFabric)
     {
-        var used = Used(quilt);
+        var used = RoleUses.Of(quilt).Select(use => use.Role).ToHashSet(StringComparer.Ordinal);
         var roles = quilt.Roles.Select(r => r.Id).Where(used.Contains);
         if (!onePerFabric || colorway is null)
         {
@@ -26,27 +26,6 @@ internal sealed record SwatchKey(ImmutableArray<PlanFabric> Fabrics, ImmutableAr
                 .GroupBy(r => r == quilt.Backing.Role ? "backing " + r : colorway.Fabrics.GetValueOrDefault(r, "role " + r))
                 .Select(g => g.ToImmutableArray()),
         ];
-    }
-
-    private static HashSet<string> Used(Quilt quilt)
-    {
-        var used = quilt
-            .Blocks.SelectMany(b => b.Patches.Select(p => p.Role))
-            .Concat(quilt.Borders.Select(b => b.Role))
-            .Concat(quilt.Borders.Select(b => b.Corner).OfType<string>())
-            .Append(quilt.Binding.Role)
-            .Append(quilt.Backing.Role)
-            .ToHashSet(StringComparer.Ordinal);
-        if (quilt.Setting.Sashing is { } sashing)
-        {
-            used.Add(sashing.Role);
-            if (sashing.Cornerstone is { } cornerstone)
-            {
-                used.Add(cornerstone);
-            }
-        }
-
-        return used;
     }
 
     public static SwatchKey Of(Quilt quilt, Colorway? colorway, ImmutableArray<Fabric> shelf, Letters letters)

@@ -71,10 +71,10 @@ public static class Directions
                 lines.Add(Message.Of("step.strip.join", ("pieces", Counted(takes.Select(t => labels[t])))));
                 lines.Add(Message.Of("step.strip.cut", ("copies", recipe.Makes.Length), ("length", recipe.Width)));
                 break;
-            case "half-square-triangle":
+            case "half-square-triangle" or "setting-corner":
                 lines.Add(Message.Of("step.triangle.once", ("piece", labels[takes[0]])));
                 break;
-            case "quarter-square-triangle":
+            case "quarter-square-triangle" or "setting-side":
                 lines.Add(Message.Of("step.triangle.twice", ("piece", labels[takes[0]])));
                 break;
             case "square-on-point":
@@ -100,7 +100,11 @@ public static class Directions
                 break;
         }
 
-        if (recipe.Outline is null)
+        if (recipe.Verbs.Any(v => v is Trim { Counted: true }))
+        {
+            lines.Add(Message.Of("step.trim.center", ("width", recipe.Width), ("height", recipe.Height)));
+        }
+        else if (recipe.Outline is null)
         {
             lines.Add(Message.Of("step.size", ("width", recipe.Width), ("height", recipe.Height)));
         }

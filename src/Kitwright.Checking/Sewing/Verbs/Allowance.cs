@@ -73,8 +73,8 @@ internal static class Allowance
     }
 
     /// <summary>
-    /// The half-plane behind the raw edge that starts at this end of the seam and leans inward, if there is one that
-    /// does not lean too far.
+    /// The half-plane behind the raw edge that starts at this end of the seam, or further out where the other layer
+    /// ends the seam first, and leans inward; null where there is none or it leans too far.
     /// </summary>
     private static HalfPlane? LeaningEdge(Layer layer, Point at, Point inward)
     {
@@ -82,22 +82,19 @@ internal static class Allowance
         {
             for (var i = 0; i < face.Shape.Count; i++)
             {
-                if (face.Shape[i] != at)
+                var corner = face.Shape[i];
+                if (!Away(layer, corner - at).IsZero || Dot(corner - at, inward).Sign > 0)
                 {
                     continue;
                 }
 
-                Point next = face.Shape.Next(i) - at,
-                    previous = face.Shape[(i + face.Shape.Count - 1) % face.Shape.Count] - at;
+                Point next = face.Shape.Next(i) - corner,
+                    previous = face.Shape[(i + face.Shape.Count - 1) % face.Shape.Count] - corner;
                 // The face that begins here lies along the seam with one edge; the other is the raw one.
-                if (RunsInward(layer, next, inward))
+                var raw = RunsInward(layer, next, inward) ? previous : RunsInward(layer, previous, inward) ? next : (Point?)null;
+                if (raw is { } edge && Behind(layer, corner, edge, inward) is { } kept)
                 {
-                    return Behind(layer, at, previous, inward);
-                }
-
-                if (RunsInward(layer, previous, inward))
-                {
-                    return Behind(layer, at, next, inward);
+                    return kept;
                 }
             }
         }

@@ -28,21 +28,33 @@ internal static class Taking
             return Finding.Of("check.sewing.unknown-unit", place, ("unit", verb.Unit.Value));
         }
 
-        var shape = UnitOutline.Of(unit.Recipe, table.Seam);
-        return Lay(table, verb.Into, shape, new UsedUnit(unit), verb.Motion, place);
+        var part = new UsedUnit(unit);
+        if (unit.Recipe.Outline is null)
+        {
+            return Lay(table, verb.Into, UnitOutline.Of(unit.Recipe, table.Seam), part, verb.Motion, place);
+        }
+
+        // Raw edges that are no rectangle are known only face by face.
+        table.Effort.Spend(unit.Faces.Length);
+        return Lay(table, verb.Into, Array.ConvertAll(unit.Faces, f => new Face(f.Shape, part, Rigid.Still)), verb.Motion, place);
     }
 
     private static Finding? Lay(Table table, string into, Shape shape, Part part, Motion motion, string place) =>
-        Table.CheckMotion(motion, place)
-        ?? table.Put(into, new Cloth([new(shape, part, Rigid.Still)], motion), place);
+        Lay(table, into, [new(shape, part, Rigid.Still)], motion, place);
+
+    private static Finding? Lay(Table table, string into, Face[] faces, Motion motion, string place) =>
+        Table.CheckMotion(motion, place) ?? table.Put(into, new Cloth(faces, motion), place);
 }
 
-/// <summary>The rectangle of a unit with its raw edges: the finished lower left corner is the origin.</summary>
+/// <summary>The outline of a unit: the finished lower left corner of its bounding box is the origin.</summary>
 internal static class UnitOutline
 {
+    /// <summary>With raw edges; for rectangles only.</summary>
     public static Shape Of(Recipe recipe, Length seam) =>
         Shape.Rectangle(-seam, -seam, recipe.Width - seam, recipe.Height - seam);
 
     public static Shape Finished(Recipe recipe, Length seam) =>
-        Shape.Rectangle(0, 0, recipe.Width - (seam * 2), recipe.Height - (seam * 2));
+        recipe.Outline is { } outline
+            ? new([.. outline.Corners])
+            : Shape.Rectangle(0, 0, recipe.Width - (seam * 2), recipe.Height - (seam * 2));
 }

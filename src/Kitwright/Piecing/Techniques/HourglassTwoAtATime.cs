@@ -54,7 +54,8 @@ internal static class HourglassTwoAtATime
         Point origin = new(0, 0),
             step = new(-across / 2, across / 2);
         Line rising = new(origin, new(cut, cut)),
-            falling = new(new(inner, 0), new(0, inner));
+            // Its step is of rational square, so that its length lies in the field of coordinates.
+            falling = new(new(inner, 0), new(inner - 1, 1));
         Point aside = new(across / 2, across / 2);
         var low = -s - (excess / 2);
         List<Verb> verbs =
@@ -76,7 +77,7 @@ internal static class HourglassTwoAtATime
             new Press("one", PressToward.Top),
             new Press("two", PressToward.Top),
             new Turn("one", Motion.Shift(low - across, low - across)),
-            new Turn("two", Motion.QuarterTurns(2).Then(Motion.Shift(inner - across + low, inner - across + low))),
+            new Turn("two", Motion.QuarterTurns(1).Then(Motion.Shift(inner - across + low, low))),
         ];
         if (excess.Sign > 0)
         {
