@@ -12,7 +12,7 @@ namespace Kitwright.Stock;
 /// Lenient where files of the trade are: blanks round a quoted cell, and a quote inside a cell that does not begin
 /// with one, are kept as text. A quoted cell that never ends stops the reading with <see cref="Fault"/>.
 /// </remarks>
-public sealed class CsvText(TextReader text, char separator)
+public sealed class CsvText(TextReader text, char separator) : ITable
 {
     private readonly StringBuilder cell = new();
     private readonly ImmutableArray<string>.Builder cells = ImmutableArray.CreateBuilder<string>();

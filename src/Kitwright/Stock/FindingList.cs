@@ -26,6 +26,13 @@ internal sealed class FindingList
         }
     }
 
+    /// <summary>What concerns the whole file stands first, however much else is wrong.</summary>
+    public void AddFirst(Finding finding)
+    {
+        HasFaults |= finding.Weight == Weight.Fault;
+        kept.Insert(0, finding);
+    }
+
     public void AddRange(IEnumerable<Finding> findings)
     {
         foreach (var finding in findings)

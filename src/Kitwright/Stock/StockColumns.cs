@@ -57,6 +57,13 @@ public sealed record StockColumns(ImmutableSortedDictionary<StockColumn, int> Po
 
     public static string NameOf(StockColumn column) => Names[column][0];
 
+    /// <summary>The header's own name of each column that has a usual one; the first where it stands more than once.</summary>
+    public static ImmutableSortedDictionary<StockColumn, string> Recognized(TableRow header) =>
+        Enum.GetValues<StockColumn>()
+            .Select(column => (Column: column, Name: header.Cells.FirstOrDefault(cell => Names[column].Contains(Key(cell)))))
+            .Where(found => found.Name is not null)
+            .ToImmutableSortedDictionary(found => found.Column, found => found.Name!.Trim());
+
     /// <summary>
     /// Finds the columns in a header. <paramref name="byHand"/> names the header's own word for a column and goes
     /// before the usual names.

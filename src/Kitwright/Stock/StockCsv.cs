@@ -24,22 +24,23 @@ public static class StockCsv
     public static Checked<Shelf> Read(Stream stream, ImmutableDictionary<StockColumn, string>? byHand = null) =>
         Read(TableText.Bounded(stream), byHand);
 
-    private static Checked<Shelf> Read(byte[] bytes, ImmutableDictionary<StockColumn, string>? byHand)
+    /// <summary>The head of the file, for whoever matches its columns by hand.</summary>
+    public static Checked<TablePreview> Preview(ReadOnlySpan<byte> bytes) =>
+        With(bytes.ToArray(), (csv, _) => TablePreview.Of(csv));
+
+    private static Checked<Shelf> Read(byte[] bytes, ImmutableDictionary<StockColumn, string>? byHand) =>
+        With(bytes, (csv, separator) => StockReader.Read(csv, byHand, commaIsPoint: separator != ','));
+
+    private static Checked<T> With<T>(byte[] bytes, Func<CsvText, char, Checked<T>> read)
+        where T : class
     {
         if (TableText.TooBig(bytes) is { } tooBig)
         {
-            return Checked<Shelf>.Failed(tooBig);
+            return Checked<T>.Failed(tooBig);
         }
 
         var separator = TableText.SeparatorOf(bytes);
         using var text = TableText.Open(bytes);
-        var csv = new CsvText(text, separator);
-        var reader = new StockReader(byHand, commaIsPoint: separator != ',');
-        while (!reader.Full && csv.TryNext(out var row))
-        {
-            reader.Add(row);
-        }
-
-        return reader.Finish(csv.Fault);
+        return read(new(text, separator), separator);
     }
 }

@@ -21,6 +21,18 @@ public sealed class StockReader(ImmutableDictionary<StockColumn, string>? byHand
     private bool headerRead;
     private int rows;
 
+    /// <summary>All of a table: the shelf, or what keeps it from being one.</summary>
+    public static Checked<Shelf> Read(ITable table, ImmutableDictionary<StockColumn, string>? byHand, bool commaIsPoint)
+    {
+        var reader = new StockReader(byHand, commaIsPoint);
+        while (!reader.Full && table.TryNext(out var row))
+        {
+            reader.Add(row);
+        }
+
+        return reader.Finish(table.Fault);
+    }
+
     /// <summary>True where no further row can change the outcome.</summary>
     public bool Full { get; private set; }
 
@@ -43,7 +55,7 @@ public sealed class StockReader(ImmutableDictionary<StockColumn, string>? byHand
 
         if (++rows > TableLimits.Rows)
         {
-            findings.Add(Finding.Of("stock.too-many-lines", $"line {row.Line}", ("limit", TableLimits.Rows)));
+            findings.AddFirst(Finding.Of("stock.too-many-lines", $"line {row.Line}", ("limit", TableLimits.Rows)));
             Full = true;
             return;
         }
@@ -56,7 +68,7 @@ public sealed class StockReader(ImmutableDictionary<StockColumn, string>? byHand
     {
         if (fault is not null)
         {
-            findings.Add(fault);
+            findings.AddFirst(fault);
         }
         else if (!headerRead)
         {
