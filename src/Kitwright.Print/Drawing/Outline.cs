@@ -52,6 +52,27 @@ public sealed record Outline(ImmutableArray<Contour> Contours)
 
     public Outline Moved(Affine by) => new([.. Contours.Select(contour => contour.Moved(by))]);
 
+    /// <summary>Whether a place lies within an odd number of contours, curves taken as their chords.</summary>
+    public bool Holds(Place place)
+    {
+        var inside = false;
+        foreach (var contour in Contours)
+        {
+            var from = contour.Segments[^1].To;
+            foreach (var to in contour.Segments.Select(segment => segment.To).Prepend(contour.Start))
+            {
+                if (from.Y > place.Y != to.Y > place.Y && place.X < from.X + ((place.Y - from.Y) / (to.Y - from.Y) * (to.X - from.X)))
+                {
+                    inside = !inside;
+                }
+
+                from = to;
+            }
+        }
+
+        return inside;
+    }
+
     public Box Bounds()
     {
         double left = double.MaxValue,

@@ -17,6 +17,9 @@ public readonly record struct Box(double Left, double Top, double Width, double 
     public double Bottom => Top + Height;
     public Place Center => new(Left + (Width / 2), Top + (Height / 2));
 
+    public bool Meets(Box other) =>
+        Left < other.Right && other.Left < Right && Top < other.Bottom && other.Top < Bottom;
+
     public Box Grown(double by) => new(Left - by, Top - by, Width + (2 * by), Height + (2 * by));
 }
 

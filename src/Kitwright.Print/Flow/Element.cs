@@ -20,6 +20,9 @@ public readonly record struct Space(double Width, double Height)
 {
     public Space Less(double height) => this with { Height = Height - height };
 
+    /// <summary>Height enough for anything: to ask how high an element would be.</summary>
+    public Space Endless => this with { Height = 1e6 };
+
     // Sums of heights may miss the page's height by rounding.
     public bool Holds(double height) => height <= Height + 0.001;
 }

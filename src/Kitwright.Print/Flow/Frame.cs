@@ -16,7 +16,7 @@ public sealed record Frame(Element Content, double Padding) : Element
         var inner = new Space(space.Width - (2 * Padding), space.Height - (2 * Padding));
         if (Content.Lay(inner) is not Whole whole)
         {
-            return Content.Lay(inner with { Height = double.MaxValue }) is Whole tall
+            return Content.Lay(inner.Endless) is Whole tall
                 ? new Refused("a frame", tall.Height + (2 * Padding), space.Height)
                 : new Refused("a frame", 2 * Padding, space.Height);
         }
@@ -42,5 +42,5 @@ public sealed record Together(Element Content) : Element
             var fit => fit,
         };
 
-    private double Least(Space space) => Content.Lay(space with { Height = double.MaxValue }) is Whole whole ? whole.Height : 0;
+    private double Least(Space space) => Content.Lay(space.Endless) is Whole whole ? whole.Height : 0;
 }

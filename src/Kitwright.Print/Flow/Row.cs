@@ -16,6 +16,9 @@ public sealed record RowCell(double? Width, Element Content)
     /// <summary>The role of the cell; null where its content has its own.</summary>
     public Role? Role { get; init; }
     public VerticalPlace Vertical { get; init; }
+
+    /// <summary>What stands in the cell where the row goes on overleaf and the cell itself is done; null for nothing.</summary>
+    public Element? Continued { get; init; }
 }
 
 /// <summary>Cells side by side. Where one of them must be broken, the row is; the others are then empty below.</summary>
@@ -52,7 +55,7 @@ public sealed record Row(ImmutableArray<RowCell> Cells, double Gap = 0) : Elemen
             return new Whole(height, row);
         }
 
-        var rest = Cells.Zip(fits, (cell, fit) => cell with { Content = fit is Part part ? part.Rest : new Blank(0) });
+        var rest = Cells.Zip(fits, (cell, fit) => cell with { Content = fit is Part part ? part.Rest : cell.Continued ?? new Blank(0) });
         return new Part(height, row, this with { Cells = [.. rest] });
     }
 

@@ -18,5 +18,5 @@ internal sealed class FaceResolver : IFontResolver
 
     public FontResolverInfo? ResolveTypeface(string familyName, bool bold, bool italic) => new(familyName);
 
-    public byte[]? GetFont(string faceName) => Face.All.FirstOrDefault(face => face.Name == faceName)?.File.Bytes;
+    public byte[]? GetFont(string faceName) => FeatureFaces.Bytes(faceName);
 }

@@ -17,16 +17,20 @@ internal readonly record struct FontTable(ReadOnlyMemory<byte> Bytes)
     public FontTable From(int at) => new(Bytes[at..]);
 
     /// <summary>The tables of a whole file by tag.</summary>
-    public static Dictionary<string, FontTable> All(byte[] file)
+    public static Dictionary<string, FontTable> All(byte[] file) =>
+        Places(file).ToDictionary(table => table.Tag, table => new FontTable(file.AsMemory(table.Bytes)), StringComparer.Ordinal);
+
+    /// <summary>Where a table lies in the file.</summary>
+    public static Range Place(byte[] file, string tag) => Places(file).First(table => table.Tag == tag).Bytes;
+
+    private static IEnumerable<(string Tag, Range Bytes)> Places(byte[] file)
     {
         var whole = new FontTable(file);
-        var tables = new Dictionary<string, FontTable>(StringComparer.Ordinal);
         for (var i = 0; i < whole.U16(4); i++)
         {
             var record = 12 + (16 * i);
-            tables[whole.Tag(record)] = new(file.AsMemory(whole.U32(record + 8), whole.U32(record + 12)));
+            var start = whole.U32(record + 8);
+            yield return (whole.Tag(record), start..(start + whole.U32(record + 12)));
         }
-
-        return tables;
     }
 }

@@ -37,7 +37,8 @@ public static class QuiltPicture
             new(new(0, 0, design.Width.InInches.ToDouble(), design.Height.InInches.ToDouble()), label, keyPrefix, Digits: 4, Hairlines: true)
         );
 
-    private static Group Roles(IEnumerable<(string Role, Polygon Shape)> patches, Func<string, Paint> fill, Stroke? seams) =>
+    /// <summary>One shape per role.</summary>
+    internal static Group Roles(IEnumerable<(string Role, Polygon Shape)> patches, Func<string, Paint> fill, Stroke? seams) =>
         new(
             [
                 .. patches

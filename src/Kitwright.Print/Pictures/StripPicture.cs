@@ -13,6 +13,9 @@ namespace Kitwright.Print.Pictures;
 /// <param name="Scale">Points, or user units, to the inch of cloth.</param>
 public sealed record StripPicture(ClothPlan Plan, Paint Fabric, double Scale)
 {
+    // Cuts through dark cloth are drawn light.
+    private readonly Stroke cutLine = Fabric is FlatPaint { Color.Luminance: < 0.18 } ? new(Look.Paper, 0.6) : Look.Edge;
+
     private readonly Dictionary<PathId, ClothDemand> demand = Plan
         .Demand.GroupBy(d => d.Piece)
         .ToDictionary(same => same.Key, same => same.First());
@@ -73,7 +76,7 @@ public sealed record StripPicture(ClothPlan Plan, Paint Fabric, double Scale)
     }
 
     private Shape Piece(StackedPiece stacked, Box box) =>
-        new(Outline.Rectangle(box), Fabric, Look.Edge) { Id = stacked.Piece, Class = "piece" };
+        new(Outline.Rectangle(box), Fabric, cutLine) { Id = stacked.Piece, Class = "piece" };
 
     private IEnumerable<Node> Labels(SubCut cut, double x, double width, double height, bool labelAll)
     {

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Kitwright.Plans;
 using Kitwright.Print.Drawing;
 using Kitwright.Print.Drawing.Svg;
@@ -18,24 +17,22 @@ public static class UnitDrawing
         );
 
     /// <summary>In inches, y down.</summary>
-    public static Group Of(QuiltPlan plan, Recipe recipe, Func<string, Paint> fill, Stroke? seams)
-    {
-        var patches = ImmutableArray.CreateBuilder<Node>();
-        patches.AddRange(recipe.Picture.Patches.Select(patch => BlockPicture.PatchShape(patch, fill, seams)));
-        foreach (var tile in recipe.Picture.Tiles)
-        {
-            var block = plan.Design.Blocks.First(block => block.Id == tile.Block);
-            var moved = block.Patches.Select(patch => patch with { Shape = patch.Shape.Moved(tile.Motion) });
-            patches.AddRange(moved.Select(patch => BlockPicture.PatchShape(patch, fill, seams)));
-        }
-
-        return new(patches.ToImmutable())
+    public static Group Of(QuiltPlan plan, Recipe recipe, Func<string, Paint> fill, Stroke? seams) =>
+        new([.. Patches(plan, recipe).Select(patch => BlockPicture.PatchShape(patch, fill, seams))])
         {
             Transform = new(1, 0, 0, -1, 0, Size(plan, recipe).Height),
             Id = recipe.Id,
             Class = "unit",
         };
-    }
+
+    /// <summary>All that it shows, in its own coordinates: its patches and those of the blocks within it.</summary>
+    internal static IEnumerable<Patch> Patches(QuiltPlan plan, Recipe recipe) =>
+        recipe.Picture.Patches.Concat(
+            recipe.Picture.Tiles.SelectMany(tile =>
+                plan.Design.Blocks.First(block => block.Id == tile.Block)
+                    .Patches.Select(patch => patch with { Shape = patch.Shape.Moved(tile.Motion) })
+            )
+        );
 
     /// <summary>For a screen: <c>viewBox</c> in inches, one path per patch with its <c>data-id</c>.</summary>
     public static string Svg(QuiltPlan plan, Recipe recipe, Func<string, Paint> fill, string label, string keyPrefix = "") =>

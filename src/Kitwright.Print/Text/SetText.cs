@@ -10,8 +10,10 @@ public readonly record struct SetGlyph(int CodePoint, ushort Glyph);
 /// <param name="X">Where it begins, in points from the start of the text.</param>
 public sealed record SetSpan(Face Face, string Text, ImmutableArray<SetGlyph> Glyphs, double X)
 {
-    /// <summary>A fraction's figures: numerator and denominator are small glyphs of their own.</summary>
-    public bool Fraction { get; init; }
+    /// <summary>The feature that gives all its figures their glyphs: <c>tnum</c>, <c>numr</c>, <c>dnom</c>, or none.</summary>
+    public string? Feature { get; init; }
+
+    public bool IsFraction => Feature is "numr" or "dnom";
 }
 
 /// <summary>A piece of text on one line, measured.</summary>

@@ -10,12 +10,13 @@ namespace Kitwright.Print.Text;
 /// </summary>
 internal sealed class TextSetter(TextStyle style)
 {
-    // A word space would tear "3 7/8" apart.
+    // Ems. A full word space would tear "3 7/8" apart.
     private const double SpaceTakenBeforeFraction = 0.12;
 
     private readonly ImmutableArray<SetSpan>.Builder spans = ImmutableArray.CreateBuilder<SetSpan>();
     private readonly ImmutableArray<SetGlyph>.Builder glyphs = ImmutableArray.CreateBuilder<SetGlyph>();
     private Face face = style.Face;
+    private string? feature;
     private double x;
     private double spanStart;
 
@@ -29,24 +30,22 @@ internal sealed class TextSetter(TextStyle style)
                 var end = Measures.EndOfDigits(text, slash + 1);
                 if (at >= 2 && text[at - 1] is ' ' or '\u00A0' && char.IsAsciiDigit(text[at - 2]))
                 {
-                    EndSpan(fraction: false);
+                    EndSpan();
                     x -= SpaceTakenBeforeFraction * style.Size;
                     spanStart = x;
                 }
 
-                EndSpan(fraction: false);
                 Fraction(text.AsSpan(at, slash - at), text.AsSpan(slash + 1, end - slash - 1));
-                EndSpan(fraction: true);
                 at = end;
                 continue;
             }
 
             Rune.DecodeFromUtf16(text.AsSpan(at), out var rune, out var used);
-            Add(rune.Value, style.Tabular ? "tnum" : null);
+            Add(rune.Value, style.Tabular && char.IsAsciiDigit(text[at]) ? "tnum" : null);
             at += used;
         }
 
-        EndSpan(fraction: false);
+        EndSpan();
         return new(text, style, spans.ToImmutable(), x);
     }
 
@@ -64,13 +63,13 @@ internal sealed class TextSetter(TextStyle style)
         }
     }
 
-    private void Add(int codePoint, string? feature)
+    private void Add(int codePoint, string? wanted)
     {
-        var wanted = style.Face.For(codePoint);
-        if (wanted != face)
+        var wantedFace = style.Face.For(codePoint);
+        if (wantedFace != face || wanted != feature)
         {
-            EndSpan(fraction: false);
-            face = wanted;
+            EndSpan();
+            (face, feature) = (wantedFace, wanted);
         }
 
         var glyph = face.File.Glyph(codePoint);
@@ -83,12 +82,12 @@ internal sealed class TextSetter(TextStyle style)
         x += face.File.Advance(glyph) * style.Size;
     }
 
-    private void EndSpan(bool fraction)
+    private void EndSpan()
     {
         if (glyphs.Count > 0)
         {
             var text = string.Concat(glyphs.Select(glyph => new Rune(glyph.CodePoint).ToString()));
-            spans.Add(new(face, text, glyphs.ToImmutable(), spanStart) { Fraction = fraction });
+            spans.Add(new(face, text, glyphs.ToImmutable(), spanStart) { Feature = feature });
             glyphs.Clear();
         }
 

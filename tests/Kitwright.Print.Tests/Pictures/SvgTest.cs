@@ -3,7 +3,6 @@ using Kitwright.Print.Drawing;
 using Kitwright.Print.Drawing.Svg;
 using Kitwright.Print.Pictures;
 using Kitwright.Quilts;
-using Xunit;
 
 namespace Kitwright.Print.Tests.Pictures;
 

@@ -3,7 +3,6 @@ using Kitwright.Cutting.Instructions;
 using Kitwright.Measure;
 using Kitwright.Plans;
 using Kitwright.Words;
-using Xunit;
 
 namespace Kitwright.Print.Tests.Words;
 
@@ -48,7 +47,7 @@ public sealed class CutInstructionsTest
         );
         Assert.Equal(
             [
-                "Square one end of the cloth; allow 1/2 in for it.",
+                "Square one end of the cloth; 1/2 in is allowed for it.",
                 "Cut 9 strips 2 1/8 in × WOF; sub-cut into 60 of 2 1/8 × 5 3/8 (B3, room for 3 more).",
             ],
             Said(plan)
@@ -66,7 +65,7 @@ public sealed class CutInstructionsTest
         );
         Assert.Equal(
             [
-                "Square one end of the cloth; allow 1/2 in for it.",
+                "Square one end of the cloth; 1/2 in is allowed for it.",
                 "Cut 1 strip 4 in × WOF; sub-cut into 10 squares of 4 (B4).",
                 "Cut 3 strips 2 1/2 in × WOF (B5).",
                 "Cut 1 strip 2 in × WOF; sub-cut into 13 of 2 × 3 (B3).",

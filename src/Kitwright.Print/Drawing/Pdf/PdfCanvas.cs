@@ -34,6 +34,7 @@ public sealed class PdfCanvas
         using var document = new PdfDocument();
         document.Info.Title = book.Title;
         document.Info.Creator = "Kitwright";
+        document.Options.FlateEncodeMode = PdfFlateEncodeMode.BestCompression;
         // Forms must be drawn before the accessibility manager listens: it knows pages only.
         var tiles = new PdfTiles(document, book.Pages.SelectMany(page => Tiles.In(page, Affine.Identity)));
         var inks = new PdfInks(document);

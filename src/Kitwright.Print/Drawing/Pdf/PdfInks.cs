@@ -9,7 +9,7 @@ namespace Kitwright.Print.Drawing.Pdf;
 /// <summary>Pens, brushes, paths and text for one document.</summary>
 internal sealed class PdfInks
 {
-    private readonly Dictionary<(Face Face, double Size), XFont> fonts = [];
+    private readonly Dictionary<(string Face, double Size), XFont> fonts = [];
     private SetSpan? drawing;
 
     public PdfInks(PdfDocument document) =>
@@ -76,14 +76,14 @@ internal sealed class PdfInks
     public void DrawSpan(XGraphics graphics, SetSpan span, TextStyle style, Place start)
     {
         drawing = span;
-        graphics.DrawString(span.Text, Font(span.Face, style.Size), Brush(style.Ink), start.X + span.X, start.Y);
+        graphics.DrawString(span.Text, Font(FeatureFaces.NameOf(span.Face, span.Feature), style.Size), Brush(style.Ink), start.X + span.X, start.Y);
     }
 
-    private XFont Font(Face face, double size)
+    private XFont Font(string face, double size)
     {
         if (!fonts.TryGetValue((face, size), out var font))
         {
-            font = new XFont(face.Name, size, XFontStyleEx.Regular, new XPdfFontOptions(PdfFontEncoding.Unicode));
+            font = new XFont(face, size, XFontStyleEx.Regular, new XPdfFontOptions(PdfFontEncoding.Unicode));
             fonts.Add((face, size), font);
         }
 

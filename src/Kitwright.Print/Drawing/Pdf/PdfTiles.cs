@@ -10,13 +10,18 @@ internal sealed class PdfTiles
 {
     private const double PointsPerInch = 72;
 
+    /// <summary>Points to the inch of cloth below which a print is a blur that costs a reader time: its ground alone shows.</summary>
+    private const double LeastScale = 3.5;
+
     private readonly Dictionary<string, XForm> forms = [];
+    private readonly Dictionary<string, Box[]> extents = [];
 
     public PdfTiles(PdfDocument document, IEnumerable<PlacedTile> tiles)
     {
         foreach (var paint in tiles.Select(tile => tile.Paint).DistinctBy(paint => paint.Key))
         {
             forms.Add(paint.Key, Form(document, paint));
+            extents.Add(paint.Key, [.. paint.Motif.Select(shape => shape.Outline.Bounds())]);
         }
     }
 
@@ -24,18 +29,52 @@ internal sealed class PdfTiles
     /// <param name="transform">From inches of cloth to the page.</param>
     public void Fill(XGraphics graphics, TilePaint paint, Outline outline, XGraphicsPath path, Affine transform)
     {
-        var form = forms[paint.Key];
+        if (transform.Factor < LeastScale)
+        {
+            return;
+        }
+
         var corner = transform.Apply(new(0, 0));
         double width = paint.Width * transform.Factor,
             height = paint.Height * transform.Factor;
+        var bounds = outline.Bounds();
+        var small = bounds.Width * bounds.Height < width * height;
         var state = graphics.Save();
         graphics.IntersectClip(path);
         foreach (var (column, row) in Cells(outline, corner, width, height))
         {
-            graphics.DrawImage(form, corner.X + (column * width), corner.Y + (row * height), width, height);
+            var place = new Place(corner.X + (column * width), corner.Y + (row * height));
+            if (small)
+            {
+                DrawSeen(graphics, paint, new(transform.Factor, 0, 0, transform.Factor, place.X, place.Y), bounds);
+            }
+            else
+            {
+                graphics.DrawImage(forms[paint.Key], place.X, place.Y, width, height);
+            }
         }
 
         graphics.Restore(state);
+    }
+
+    // A swatch shows a corner of a large print: a whole form for it would cost a reader most of its time.
+    private void DrawSeen(XGraphics graphics, TilePaint paint, Affine toPage, Box seen)
+    {
+        // The page's box in inches of cloth.
+        var window = new Box((seen.Left - toPage.E) / toPage.A, (seen.Top - toPage.F) / toPage.D, seen.Width / toPage.A, seen.Height / toPage.D);
+        for (var i = 0; i < paint.Motif.Length; i++)
+        {
+            if (extents[paint.Key][i].Meets(window))
+            {
+                DrawFlat(graphics, paint.Motif[i], paint.Motif[i].Outline.Moved(toPage));
+            }
+        }
+    }
+
+    private static void DrawFlat(XGraphics graphics, Shape shape, Outline outline)
+    {
+        var brush = shape.Fill is FlatPaint flat ? PdfInks.Brush(flat.Color) : null;
+        graphics.DrawPath(PdfInks.Pen(shape.Stroke), brush, PdfInks.PathOf(outline));
     }
 
     /// <summary>Only the repeats that some contour may show.</summary>
@@ -69,8 +108,7 @@ internal sealed class PdfTiles
             var toPoints = Affine.Scale(PointsPerInch, PointsPerInch);
             foreach (var shape in paint.Motif)
             {
-                var brush = shape.Fill is FlatPaint flat ? PdfInks.Brush(flat.Color) : null;
-                graphics.DrawPath(PdfInks.Pen(shape.Stroke), brush, PdfInks.PathOf(shape.Outline.Moved(toPoints)));
+                DrawFlat(graphics, shape, shape.Outline.Moved(toPoints));
             }
         }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using System.Xml;
@@ -170,27 +171,38 @@ public sealed class SvgCanvas
         Attribute("font-weight", style.Face.Weight.ToString(CultureInfo.InvariantCulture));
         Attribute("fill", style.Ink.ToString());
         xml.WriteAttributeString("xml", "space", null, "preserve");
-        foreach (var span in line.Text.Spans)
-        {
-            Span(span);
-        }
-
+        Spans(line.Text.Spans);
         xml.WriteEndElement();
     }
 
     // The page's style sheet sets fractions as such; without it they stand in plain figures.
-    private void Span(SetSpan span)
+    private void Spans(ImmutableArray<SetSpan> spans)
     {
-        if (!span.Fraction)
+        var inFraction = false;
+        foreach (var span in spans)
         {
+            if (span.IsFraction != inFraction)
+            {
+                if (inFraction)
+                {
+                    xml.WriteEndElement();
+                }
+                else
+                {
+                    xml.WriteStartElement("tspan");
+                    Attribute("class", "fraction");
+                }
+
+                inFraction = span.IsFraction;
+            }
+
             xml.WriteString(span.Text);
-            return;
         }
 
-        xml.WriteStartElement("tspan");
-        Attribute("class", "fraction");
-        xml.WriteString(span.Text);
-        xml.WriteEndElement();
+        if (inFraction)
+        {
+            xml.WriteEndElement();
+        }
     }
 
     private void Marks(Node node)

@@ -11,6 +11,9 @@ namespace Kitwright.Quilts.Sentences;
 /// </summary>
 public static class QuiltSentences
 {
+    /// <summary>More kinds of blocks than this are counted, not named: a scrap quilt may have dozens.</summary>
+    private const int MostKindsNamed = 4;
+
     /// <summary>Blocks and setting, borders, finished size, binding, backing, seam: one message each.</summary>
     /// <param name="design">Gives the finished size and the number of blocks of each kind.</param>
     public static ImmutableArray<Message> Of(Quilt quilt, Design design)
@@ -39,6 +42,11 @@ public static class QuiltSentences
     private static ImmutableArray<Message> Blocks(Quilt quilt, Design design)
     {
         var counts = design.Placements.CountBy(placement => placement.Block).ToDictionary();
+        if (counts.Count > MostKindsNamed)
+        {
+            return [Message.Of("sentence.many-blocks", ("count", design.Placements.Length), ("kinds", counts.Count))];
+        }
+
         return
         [
             .. quilt

@@ -1,0 +1,72 @@
+using Kitwright.Plans;
+using Kitwright.Print.Drawing;
+using Kitwright.Print.Flow;
+using Kitwright.Print.Pictures;
+using Kitwright.Words;
+
+namespace Kitwright.Print.Pages;
+
+/// <summary>Backing, batting and binding, with their sizes.</summary>
+internal static class FinishingPage
+{
+    private const double DrawingWidth = 170;
+
+    public static Section Of(BookletSource source)
+    {
+        var plan = source.Plan;
+        var picture = BackingPicture.Of(plan, DrawingWidth);
+        var alternative = source.Say("print.alt.backing", ("panels", plan.Backing.Panels));
+        return Section.Titled(
+            source.Say("print.finishing"),
+            Texts.Heading(source.Say("print.backing")),
+            new Row(
+                [
+                    new(null, Stack.Of(6, [.. BackingLines(source).Select(Texts.Body)])),
+                    new(DrawingWidth, picture with { Drawing = new Group([picture.Drawing]) { Role = Role.Figure(alternative) } }),
+                ],
+                24
+            ),
+            new Blank(4),
+            Texts.Heading(source.Say("print.batting")),
+            Texts.Body(BattingLine(source)),
+            new Blank(4),
+            Texts.Heading(source.Say("print.binding")),
+            Texts.Body(BindingLine(source)),
+            Texts.Body(source.Say("print.binding.sew"))
+        );
+    }
+
+    private static IEnumerable<string> BackingLines(BookletSource source)
+    {
+        var backing = source.Plan.Backing;
+        yield return source.Say(
+            backing.Panels == 1 ? "print.backing.one" : "print.backing.panels",
+            ("panels", backing.Panels),
+            ("length", backing.PanelLength),
+            ("seam", backing.Seam),
+            ("direction", backing.Across ? "across" : "down")
+        );
+        yield return source.Say("print.backing.size", ("width", backing.Width), ("height", backing.Height), ("overhang", backing.Overhang));
+        yield return source.Say("print.backing.buy", ("length", backing.Purchase));
+    }
+
+    private static string BattingLine(BookletSource source) =>
+        source.Plan.Needs.Batting is { } batting
+            ? source.Say("print.batting.size", ("width", batting.Width), ("height", batting.Height), ("overhang", source.Plan.Backing.Overhang))
+            : source.Say("print.batting.none");
+
+    private static string BindingLine(BookletSource source)
+    {
+        var binding = source.Plan.Binding;
+        var label = source.Plan.Pieces.First(piece => piece.Id == binding.Piece).Label;
+        return source.Say(
+            "print.binding.join",
+            ("strips", binding.Strips),
+            ("width", binding.StripWidth),
+            ("label", label),
+            ("wanted", binding.Wanted),
+            ("perimeter", binding.Perimeter),
+            ("allowance", binding.Allowance)
+        );
+    }
+}

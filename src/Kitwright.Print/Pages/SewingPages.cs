@@ -1,0 +1,77 @@
+using Kitwright.Plans;
+using Kitwright.Print.Drawing;
+using Kitwright.Print.Flow;
+using Kitwright.Print.Pictures;
+using Kitwright.Sewing;
+
+namespace Kitwright.Print.Pages;
+
+/// <summary>The quilt top in steps: each with its words, its drawing, its count and its size.</summary>
+internal static class SewingPages
+{
+    private const double NumberColumn = 24;
+    private const double TextColumn = 206;
+    private const double DrawingHeight = 210;
+
+    public static Section Of(BookletSource source)
+    {
+        var steps = Directions.Of(source.Plan);
+        var numbers = steps.ToDictionary(step => step.Recipe, step => step.Number);
+        var pictures = new StepPicture(
+            source.Plan,
+            source.Fills.OfRole,
+            id =>
+                numbers.TryGetValue(id, out var number)
+                    ? source.Say("step.part", ("number", number))
+                    : source.Plan.Pieces.First(piece => piece.Id == id).Label
+        );
+        return Section.Titled(
+            source.Say("print.sewing"),
+            [
+                Texts.Body(source.Say("print.sewing.how", ("seam", source.Plan.Seam))),
+                Texts.Body(source.Say("print.sewing.caution")),
+                .. steps.Select(step => Step(source, step, pictures)),
+            ]
+        );
+    }
+
+    private static Together Step(BookletSource source, SewingStep step, StepPicture pictures)
+    {
+        var recipe = source.Plan.Sewing.Recipes.First(r => r.Id == step.Recipe);
+        var words = Words(source, step);
+        var beside = source.Width - NumberColumn - TextColumn - 20;
+        var wide = pictures.Of(recipe, source.Width - NumberColumn, DrawingHeight);
+        // A long row would be too small beside its words.
+        var below = wide.Width > beside && wide.Height < 0.4 * wide.Width;
+        var picture = Figure(source, step, below ? wide : pictures.Of(recipe, beside, DrawingHeight));
+        Element body = below
+            ? Stack.Of(8, words, picture)
+            : new Row([new(TextColumn, words), new(null, picture with { Horizontal = HorizontalPlace.Center })], 20);
+        var number = Texts.Plain(step.Number.ToString(System.Globalization.CultureInfo.InvariantCulture), Look.Heading.In(Look.Accent));
+        return new(
+            Stack.Of(0, new Blank(8), new Row([new(NumberColumn, number with { Role = Role.Paragraph }), new(null, body)]))
+        );
+    }
+
+    private static Stack Words(BookletSource source, SewingStep step) =>
+        Stack.Of(
+            4,
+            [
+                Texts.Heading(Capital(source.Say(step.Title))),
+                .. step.Lines.Select(line => Texts.Body(source.Say(line))),
+                .. step.UsesCutter ? [Texts.Small(source.Say("print.step.cutter"))] : Array.Empty<Element>(),
+            ]
+        );
+
+    private static Picture Figure(BookletSource source, SewingStep step, Picture picture) =>
+        picture with
+        {
+            Drawing = new Group([picture.Drawing])
+            {
+                Id = step.Id,
+                Role = Role.Figure(source.Say("print.alt.step", ("number", step.Number), ("what", step.Title))),
+            },
+        };
+
+    private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+}

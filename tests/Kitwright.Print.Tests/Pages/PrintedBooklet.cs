@@ -1,0 +1,64 @@
+using System.Collections.Concurrent;
+using System.Text;
+using System.Text.RegularExpressions;
+using Kitwright.Plans;
+using Kitwright.Print.Pages;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+
+namespace Kitwright.Print.Tests.Pages;
+
+/// <summary>A booklet as somebody else's reader gives it back: text in the order of the file, a space at each new line.</summary>
+internal sealed class PrintedBooklet
+{
+    private static readonly ConcurrentDictionary<(int, PaperSize), PrintedBooklet> Printed = new();
+
+    private PrintedBooklet(QuiltPlan plan, PaperSize paper)
+    {
+        Plan = plan;
+        using var output = new MemoryStream();
+        Booklet.Write(Demo.Quilt, plan, Demo.Shelf, paper, output);
+        Bytes = output.ToArray();
+        Document = PdfDocument.Open(Bytes);
+        Pages = [.. Document.GetPages()];
+        Texts = [.. Pages.Select(TextOf)];
+    }
+
+    /// <summary>Printed and read once, for all tests.</summary>
+    public static PrintedBooklet Of(int colorway, PaperSize paper) =>
+        Printed.GetOrAdd((colorway, paper), key => new(Demo.Plan(key.Item1), key.Item2));
+
+    public QuiltPlan Plan { get; }
+    public byte[] Bytes { get; }
+    public PdfDocument Document { get; }
+    public IReadOnlyList<Page> Pages { get; }
+    public IReadOnlyList<string> Texts { get; }
+
+    /// <summary>Everything from the page that begins with a chapter's title to the page before the next one's.</summary>
+    public string Chapter(string title, string next)
+    {
+        int first = Texts.ToList().FindIndex(text => text.StartsWith(title, StringComparison.Ordinal)),
+            last = Texts.ToList().FindIndex(text => text.StartsWith(next, StringComparison.Ordinal));
+        Assert.True(first >= 0 && last > first, $"{title} or {next} begins no page");
+        return string.Join(' ', Texts.Skip(first).Take(last - first));
+    }
+
+    private static string TextOf(Page page)
+    {
+        var text = new StringBuilder();
+        Letter? before = null;
+        foreach (var letter in page.Letters)
+        {
+            // A new line, or a jump to something beside it.
+            if (before is not null && (Math.Abs(letter.StartBaseLine.Y - before.StartBaseLine.Y) > 1 || letter.StartBaseLine.X > before.EndBaseLine.X + 1))
+            {
+                text.Append(' ');
+            }
+
+            text.Append(letter.Value);
+            before = letter;
+        }
+
+        return Regex.Replace(text.ToString(), @"\s+", " ");
+    }
+}
