@@ -39,13 +39,13 @@ internal static class BlockReader
         );
     }
 
-    private static Grid ReadGrid(Node node)
+    public static Grid ReadGrid(Node node)
     {
         using var fields = node.Fields();
         return new(fields.Required("columns").Whole(1, 1_000), fields.Required("rows").Whole(1, 1_000));
     }
 
-    private static ImmutableArray<BlockPatch> ReadPatches(Node node)
+    public static ImmutableArray<BlockPatch> ReadPatches(Node node)
     {
         var patches = ImmutableArray.CreateBuilder<BlockPatch>();
         var corners = 0;

@@ -21,7 +21,7 @@ internal static class QuiltReader
         // Units come first: they say what bare numbers mean.
         var units = fields.Optional("units")?.OneOf<Units>() == Units.Centimeter ? LengthUnit.Centimeter : LengthUnit.Inch;
         node.Source.Units = units;
-        CheckHead(fields, node.Source.Report);
+        FileHead.Check(fields, QuiltFile.Format, QuiltFile.Version, node.Source.Report);
         return new(
             fields.Required("name").Text(),
             fields.Optional("note")?.Text(QuiltLimits.Note),
@@ -40,24 +40,6 @@ internal static class QuiltReader
         );
     }
 
-    private static void CheckHead(Fields fields, Report report)
-    {
-        // Where the schema lies is for editors.
-        fields.Optional("$schema");
-        var format = fields.Required("format");
-        if (format.Text() is { Length: > 0 } name && name != QuiltFile.Format)
-        {
-            report.Fault("quilt.format", format.Pointer, ("format", QuiltFile.Format));
-        }
-
-        var version = fields.Required("version");
-        var number = version.Whole(1, int.MaxValue);
-        if (number > QuiltFile.Version)
-        {
-            report.Fault("quilt.version", version.Pointer, ("version", number), ("newest", QuiltFile.Version));
-        }
-    }
-
     private static License ReadLicense(Node node)
     {
         using var fields = node.Fields();
@@ -71,7 +53,7 @@ internal static class QuiltReader
         );
     }
 
-    private static Role ReadRole(Node node)
+    public static Role ReadRole(Node node)
     {
         using var fields = node.Fields();
         return new(fields.Required("id").Id(), fields.Required("name").Text(), fields.Optional("value")?.OneOf<Value>());
