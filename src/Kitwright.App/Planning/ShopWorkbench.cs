@@ -5,6 +5,7 @@ using Kitwright.Cutting;
 using Kitwright.Fabrics;
 using Kitwright.Findings;
 using Kitwright.Kits;
+using Kitwright.Optimise.Allocation;
 using Kitwright.Piecing;
 using Kitwright.Plans;
 using Kitwright.Quilts;
@@ -61,8 +62,21 @@ public sealed class ShopWorkbench(ImmutableArray<ShelfQuilt> quilts, Shelf shelf
             .Plan(new(cloth.Id, cloth.Letter, cloth.Roles, cloth.Fabric, cloth.Terms, cloth.Demand, options.SpareStrips, options.Goal))
             .Value;
 
-    public Checked<KitPlan> Kits(KitRequest request) =>
-        KitPlanning.Plan(shelf, request, KitTerms.Usual, BestFitDecreasing.Solve);
+    public Checked<KitPlan> Kits(Quilt quilt, ImmutableSortedDictionary<string, int> wanted, CancellationToken cancel) =>
+        KitRoom.Plan(
+            quilt,
+            shelf,
+            wanted,
+            withBacking: false,
+            colorway =>
+            {
+                var planned = Plan(quilt, colorway.Name);
+                return new(planned.Plan, planned.Trace, planned.Findings);
+            },
+            KitTerms.Usual,
+            BoltBudget.Typing,
+            cancel
+        );
 
     private Planned Make(Quilt quilt, Colorway? colorway)
     {
@@ -70,7 +84,7 @@ public sealed class ShopWorkbench(ImmutableArray<ShelfQuilt> quilts, Shelf shelf
         var read = QuiltFile.Read(QuiltFile.Write(quilt));
         if (read.Value is null)
         {
-            return Planned.Failed(read.Findings);
+            return new(null, null, read.Findings, Trace.None);
         }
 
         var planned = PlanningLine.Plan(
@@ -80,6 +94,6 @@ public sealed class ShopWorkbench(ImmutableArray<ShelfQuilt> quilts, Shelf shelf
             options,
             Cutters.Named(options.Budget, CancellationToken.None)
         );
-        return new(planned.Plan, planned.Findings, planned.Trace);
+        return new(planned.Plan, planned.Plan?.Design ?? Layout.Of(quilt), planned.Findings, planned.Trace);
     }
 }

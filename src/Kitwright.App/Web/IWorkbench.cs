@@ -31,15 +31,16 @@ public interface IWorkbench
     /// <summary>What the handbook's strip-by-strip way would take of the same cloth; null where it does not go.</summary>
     ClothPlan? Handbook(ClothPlan cloth);
 
-    Checked<KitPlan> Kits(KitRequest request);
+    /// <summary>Kits of a quilt from the shelf. It may take seconds.</summary>
+    /// <param name="wanted">How many of each colorway, by name; 0 asks only how many the bolts carry.</param>
+    Checked<KitPlan> Kits(Quilt quilt, ImmutableSortedDictionary<string, int> wanted, CancellationToken cancel);
 }
 
 /// <summary>A quilt of the shop.</summary>
 /// <param name="Slug">Its name in addresses: lower case letters, digits and hyphens.</param>
 public sealed record ShelfQuilt(string Slug, Quilt Quilt);
 
-/// <summary>A plan with what was found about it; the plan is absent where a fault leaves none.</summary>
-public sealed record Planned(QuiltPlan? Plan, ImmutableArray<Finding> Findings, Trace Trace)
-{
-    public static Planned Failed(ImmutableArray<Finding> findings) => new(null, findings, new([]));
-}
+/// <summary>A plan with what was found about it.</summary>
+/// <param name="Plan">Absent where a fault leaves none.</param>
+/// <param name="Design">How the quilt looks; absent only where the quilt itself cannot be.</param>
+public sealed record Planned(QuiltPlan? Plan, Design? Design, ImmutableArray<Finding> Findings, Trace Trace);

@@ -10,13 +10,11 @@ public static class ProofWords
     {
         var strips = cloth.Cut - cloth.Terms.Straightening;
         var least = cloth.Proof.Bound;
-        // The purchase is rounded up to what a shop sells, so it may be proved least where the strips are not.
-        var leastPurchase = cloth.Terms.Purchase(cloth.Terms.Straightening + least + cloth.Margin);
         return cloth.Proof.Status switch
         {
             ProofStatus.Proved => Message.Of("web.proof.proved", ("length", strips)),
             ProofStatus.ProvedBySearch => Message.Of("web.proof.searched", ("length", strips)),
-            _ when leastPurchase == cloth.Purchase => Message.Of(
+            _ when LeastPurchase(cloth) => Message.Of(
                 "web.proof.purchase",
                 ("length", strips),
                 ("least", least),
@@ -25,4 +23,12 @@ public static class ProofWords
             _ => Message.Of("web.proof.within", ("length", strips), ("least", least), ("gap", strips - least)),
         };
     }
+
+    /// <summary>
+    /// Whether nothing less can be bought. The purchase is rounded up to what a shop sells, so it may be proved least
+    /// where the strips are not.
+    /// </summary>
+    public static bool LeastPurchase(ClothPlan cloth) =>
+        cloth.Proof.Status != ProofStatus.Within
+        || cloth.Terms.Purchase(cloth.Terms.Straightening + cloth.Proof.Bound + cloth.Margin) == cloth.Purchase;
 }

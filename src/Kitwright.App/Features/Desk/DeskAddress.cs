@@ -10,8 +10,12 @@ namespace Kitwright.App.Features.Desk;
 /// <param name="Colorway">Name of the colorway; null for the quilt's first.</param>
 /// <param name="At">What is touched; the empty path for nothing.</param>
 /// <param name="Try">Changes that are tried and not kept.</param>
-public sealed record DeskAddress(string Slug, Stop Stop, string? Colorway, PathId At, string? Try)
+/// <param name="Kits">How many kits of which colorway, as <see cref="Wanted"/> writes them; null for the usual.</param>
+public sealed record DeskAddress(string Slug, Stop Stop, string? Colorway, PathId At, string? Try, string? Kits)
 {
+    /// <summary>The same stop's address at the place on the page that shows an item.</summary>
+    public string HrefTo(PathId item) => $"{(this with { At = item }).Href}#{item}";
+
     public string Path => Stop == Stop.Quilt ? $"/quilts/{Slug}" : $"/quilts/{Slug}/{StopName}";
 
     public string StopName => Stop.ToString().ToLowerInvariant();
@@ -24,14 +28,16 @@ public sealed record DeskAddress(string Slug, Stop Stop, string? Colorway, PathI
             Add("colorway", Colorway);
             Add("at", At.Value);
             Add("try", Try);
+            Add("kits", Kits);
             return query.Count == 0 ? Path : $"{Path}?{string.Join('&', query)}";
 
             void Add(string name, string? value)
             {
                 if (!string.IsNullOrEmpty(value))
                 {
-                    // Slashes and colons may stand in a query (RFC 3986, 3.4) and keep it readable.
-                    query.Add($"{name}={Uri.EscapeDataString(value).Replace("%2F", "/").Replace("%3A", ":")}");
+                    // These may stand in a query (RFC 3986, 3.4) and keep it readable.
+                    var text = Uri.EscapeDataString(value).Replace("%2F", "/").Replace("%3A", ":").Replace("%2C", ",");
+                    query.Add($"{name}={text}");
                 }
             }
         }

@@ -4,6 +4,8 @@ namespace Kitwright.App.Features.Desk;
 public enum Stop
 {
     Quilt,
+    Pull,
     Cut,
     Sew,
+    Kits,
 }

@@ -19,6 +19,9 @@ public abstract class StopPage : ComponentBase
     [SupplyParameterFromQuery]
     public string? Try { get; set; }
 
+    [SupplyParameterFromQuery]
+    public string? Kits { get; set; }
+
     [Inject]
     public required IWorkbench Workbench { get; set; }
 
@@ -34,7 +37,7 @@ public abstract class StopPage : ComponentBase
 
     protected override async Task OnParametersSetAsync()
     {
-        var address = new DeskAddress(Slug, Stop, Colorway, new(At), Try);
+        var address = new DeskAddress(Slug, Stop, Colorway, new(At), Try, Kits);
         asked = address;
         // The first time there is nothing to show meanwhile.
         var work = Work is null ? Work.At(address, Workbench) : await Task.Run(() => Work.At(address, Workbench));

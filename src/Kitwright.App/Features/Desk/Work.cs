@@ -20,6 +20,9 @@ public sealed record Work(
 {
     public QuiltPlan? Plan => Planned.Plan;
 
+    /// <summary>How the quilt looks; as it is kept, where the changes that are tried cannot be.</summary>
+    public Design Design => Planned.Design ?? Kept.Design!;
+
     /// <summary>Null where no quilt has the name.</summary>
     public static Work? At(DeskAddress address, IWorkbench workbench)
     {

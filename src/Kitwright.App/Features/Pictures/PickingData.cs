@@ -8,7 +8,7 @@ namespace Kitwright.App.Features.Pictures;
 public static class PickingData
 {
     /// <summary>
-    /// {height, blocks: {id: [[patch, x, y, …], …]}, places: [[place, block, xx, xy, yx, yy, dx, dy], …], frame:
+    /// {height, blocks: {id: {outline: [x, y, …], patches: [[patch, x, y, …], …]}}, places: [[place, block, xx, xy, yx, yy, dx, dy], …], frame:
     /// [[patch, x, y, …], …]}, in inches, y up. For the eye only: no measure is read back from it.
     /// </summary>
     public static string Of(Design design) =>
@@ -16,7 +16,7 @@ public static class PickingData
             new
             {
                 height = design.Height.InInches.ToDouble(),
-                blocks = design.Blocks.ToDictionary(block => block.Id, block => block.Patches.Select(Flat)),
+                blocks = design.Blocks.ToDictionary(block => block.Id, Parts),
                 places = design.Placements.Select(place => (object[])[place.Id.Value, place.Block, .. Numbers(place.Motion)]),
                 frame = design.Patches.Select(Flat),
             }
@@ -28,14 +28,23 @@ public static class PickingData
             new
             {
                 height = block.Height.InInches.ToDouble(),
-                blocks = new Dictionary<string, object> { [block.Id] = block.Patches.Select(Flat) },
+                blocks = new Dictionary<string, object> { [block.Id] = Parts(block) },
                 places = (object[][])[[place.Value, block.Id, .. Numbers(Motion.Identity)]],
                 frame = Array.Empty<object>(),
             }
         );
 
-    private static object[] Flat(Patch patch) =>
-        [patch.Id.Value, .. patch.Shape.Corners.SelectMany(corner => Numbers(corner.X, corner.Y))];
+    private static object Parts(BlockDesign block) =>
+        new
+        {
+            outline = Numbers(Polygon.Rectangle(0, 0, block.Width, block.Height)),
+            patches = block.Patches.Select(Flat),
+        };
+
+    private static object[] Flat(Patch patch) => [patch.Id.Value, .. Numbers(patch.Shape)];
+
+    private static IEnumerable<object> Numbers(Polygon shape) =>
+        shape.Corners.SelectMany(corner => Numbers(corner.X, corner.Y));
 
     private static IEnumerable<object> Numbers(Motion motion) =>
         Numbers(motion.XX, motion.XY, motion.YX, motion.YY, motion.DX, motion.DY);

@@ -3,7 +3,7 @@
 
 const known = new WeakMap();
 
-/** The places of a figure: [{at, patches: [{at, id, points, center}], center}], in inches, y down. */
+/** The places of a figure: [{at, points, patches: [{at, id, points, center}], center}], in inches, y down. */
 function placesOf(figure) {
   const raw = figure.dataset.picking;
   let entry = known.get(figure);
@@ -15,19 +15,25 @@ function placesOf(figure) {
 }
 
 function read({ height, blocks, places, frame }) {
-  const laid = places.map(([at, block, xx, xy, yx, yy, dx, dy]) =>
-    placeOf(at, blocks[block], (x, y) => [xx * x + xy * y + dx, height - (yx * x + yy * y + dy)]),
-  );
-  return frame.length ? [...laid, placeOf("", frame, (x, y) => [x, height - y])] : laid;
+  const laid = places.map(([at, id, xx, xy, yx, yy, dx, dy]) => {
+    const lay = (x, y) => [xx * x + xy * y + dx, height - (yx * x + yy * y + dy)];
+    const points = pointsOf(blocks[id].outline, lay);
+    return { at, points, center: centerOf(points), patches: patchesOf(at, blocks[id].patches, lay) };
+  });
+  return [...laid, { at: "", patches: patchesOf("", frame, (x, y) => [x, height - y]) }];
 }
 
-function placeOf(at, flat, lay) {
-  const patches = flat.map(([id, ...xy]) => {
-    const points = [];
-    for (let i = 0; i < xy.length; i += 2) points.push(lay(xy[i], xy[i + 1]));
+function patchesOf(at, flat, lay) {
+  return flat.map(([id, ...xy]) => {
+    const points = pointsOf(xy, lay);
     return { id, at: at ? `${at}/${id}` : id, points, center: centerOf(points) };
   });
-  return { at, patches, center: centerOf(patches.flatMap((patch) => patch.points)) };
+}
+
+function pointsOf(xy, lay) {
+  const points = [];
+  for (let i = 0; i < xy.length; i += 2) points.push(lay(xy[i], xy[i + 1]));
+  return points;
 }
 
 function centerOf(points) {
@@ -77,7 +83,7 @@ function draw(figure) {
   const alike = placesOf(figure).flatMap((each) => each.patches.filter((p) => lit.has(p.id)));
   overlay(figure, "lit under", outline(alike));
   overlay(figure, "lit", outline(alike));
-  const picked = outline(patch ? [patch] : place?.at ? place.patches : []);
+  const picked = outline(patch ? [patch] : place?.at ? [place] : []);
   overlay(figure, "picked under", picked);
   overlay(figure, "picked", picked);
 }
@@ -117,7 +123,7 @@ const arrows = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], Arrow
 function moved(figure, event) {
   const places = placesOf(figure);
   const blocks = places.filter((place) => place.at);
-  const frame = places.find((place) => !place.at)?.patches ?? [];
+  const frame = places.at(-1).patches;
   const { place, patch } = current(figure);
   const direction = arrows[event.key];
   if (direction) {

@@ -2,6 +2,7 @@
 import "./fabrics.js";
 import "./picking.js";
 import "./ticks.js";
+import "./print.js";
 
 Blazor.start({
   circuit: {
