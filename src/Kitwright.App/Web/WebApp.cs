@@ -31,6 +31,7 @@ public static class WebApp
             keys.XmlEncryptor = new NullXmlEncryptor();
         });
         builder.Services.AddSingleton(options.Workbench);
+        builder.Services.AddScoped<Arrival>();
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
 
         var app = builder.Build();

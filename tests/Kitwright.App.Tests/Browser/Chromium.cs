@@ -22,6 +22,9 @@ public sealed class Chromium : IAsyncLifetime
         "--disable-sync",
     ];
 
+    // Generous, as the machine may be busy; nothing is measured by it.
+    private const int Patience = 30_000;
+
     private IPlaywright? playwright;
     private IBrowser? browser;
     private WebApplication? app;
@@ -30,12 +33,12 @@ public sealed class Chromium : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        app = WebApp.Build(new(0, ShopWorkbench.OfExamples()));
-        await app.StartAsync();
+        app = await Shop();
         Address = new(app.Urls.Single());
         if (Executable() is { } executable)
         {
             playwright = await Playwright.CreateAsync();
+            Assertions.SetDefaultExpectTimeout(Patience);
             browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = executable, Args = Arguments });
         }
     }
@@ -55,21 +58,31 @@ public sealed class Chromium : IAsyncLifetime
         }
     }
 
+    /// <summary>The demo shop, served on a free port.</summary>
+    public static async Task<WebApplication> Shop()
+    {
+        var shop = WebApp.Build(new(0, ShopWorkbench.OfExamples()));
+        await shop.StartAsync();
+        return shop;
+    }
+
     /// <summary>A fresh browser profile on a screen of this width, watched for what no page may do.</summary>
-    public async Task<Visit> Open(string path, int width = 1280, bool touch = false)
+    /// <param name="shop">Another app than the one that all tests share; for a test that changes what is kept.</param>
+    public async Task<Visit> Open(string path, int width = 1280, bool touch = false, WebApplication? shop = null)
     {
         Assert.SkipWhen(browser is null, "skipped: Chromium is absent");
+        var address = shop is null ? Address : new Uri(shop.Urls.Single());
         var context = await browser.NewContextAsync(
             new()
             {
-                BaseURL = Address.ToString(),
+                BaseURL = address.ToString(),
                 ViewportSize = new() { Width = width, Height = 900 },
                 HasTouch = touch,
                 ReducedMotion = ReducedMotion.Reduce,
             }
         );
-        context.SetDefaultTimeout(10_000);
-        var visit = new Visit(context, await context.NewPageAsync(), Address);
+        context.SetDefaultTimeout(Patience);
+        var visit = new Visit(context, await context.NewPageAsync(), address);
         await visit.Go(path);
         return visit;
     }

@@ -14,6 +14,9 @@ public sealed class LookTest(Chromium chromium)
     [InlineData($"{Stars}?try=border.2:6")]
     [InlineData($"{Stars}/cut?at=piece/A1")]
     [InlineData($"{Stars}/sew?at=block/harbor")]
+    [InlineData($"{Stars}/pull?at=cloth/B")]
+    [InlineData($"{Stars}/kits")]
+    [InlineData("/quilts/lantern-steps")]
     public async Task A_page_fits_every_width_and_axe_finds_nothing_serious(string path)
     {
         await using var visit = await chromium.Open(path, 1280);

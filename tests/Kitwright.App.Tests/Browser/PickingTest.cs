@@ -50,7 +50,7 @@ public sealed class PickingTest(Chromium chromium)
         await visit.Press("Enter", "at=place/r2/c2/block/harbor/patch/");
         await visit.Press("Escape", "at=place/r2/c2");
         await visit.Page.Keyboard.PressAsync("Escape");
-        await visit.Page.WaitForURLAsync(url => !url.Contains("at=", StringComparison.Ordinal));
+        await visit.AddressLacks("at=");
 
         Assert.Equal("application", await visit.Page.EvaluateAsync<string>("document.activeElement.getAttribute('role')"));
     }

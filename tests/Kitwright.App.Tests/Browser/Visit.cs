@@ -42,13 +42,33 @@ public sealed class Visit : IAsyncDisposable
     }
 
     /// <summary>Waits until the address has the text in it.</summary>
-    public Task AddressHas(string text) => Page.WaitForURLAsync(url => Uri.UnescapeDataString(url).Contains(text, StringComparison.Ordinal));
+    public Task AddressHas(string text) =>
+        Page.WaitForFunctionAsync("text => decodeURIComponent(location.href).includes(text)", text);
+
+    /// <summary>Waits until the address no longer has the text in it.</summary>
+    public Task AddressLacks(string text) =>
+        Page.WaitForFunctionAsync("text => !decodeURIComponent(location.href).includes(text)", text);
 
     /// <summary>Presses a key and waits for the address that it leads to.</summary>
     public async Task Press(string key, string address)
     {
         await Page.Keyboard.PressAsync(key);
         await AddressHas(address);
+    }
+
+    /// <summary>Presses Tab until an element of the kind has the focus.</summary>
+    public async Task Tab(string until)
+    {
+        for (var i = 0; i < 100; i++)
+        {
+            await Page.Keyboard.PressAsync("Tab");
+            if (await Page.EvaluateAsync<bool>("selector => document.activeElement.matches(selector)", until))
+            {
+                return;
+            }
+        }
+
+        Assert.Fail($"Tab never comes to {until}.");
     }
 
     /// <summary>Where a point of the quilt lies on the screen.</summary>

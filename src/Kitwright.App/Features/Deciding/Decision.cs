@@ -27,7 +27,7 @@ public sealed record Decision(
             name,
             0,
             Text(value),
-            [.. Enumerable.Range(1, Math.Max(20, value)).Select(n => new Choice(Text(n), Text(n)))],
+            [.. Enumerable.Range(1, 20).Append(value).Distinct().Order().Select(n => new Choice(Text(n), Text(n)))],
             text => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n > 0 ? change(n) : null
         );
 

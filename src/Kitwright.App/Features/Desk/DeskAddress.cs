@@ -1,4 +1,6 @@
 using Kitwright.Plans;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.WebUtilities;
 
 namespace Kitwright.App.Features.Desk;
 
@@ -13,6 +15,26 @@ namespace Kitwright.App.Features.Desk;
 /// <param name="Kits">How many kits of which colorway, as <see cref="Wanted"/> writes them; null for the usual.</param>
 public sealed record DeskAddress(string Slug, Stop Stop, string? Colorway, PathId At, string? Try, string? Kits)
 {
+    /// <summary>
+    /// Where the browser is now. What is shown may lag behind while it is planned, so changes start from here.
+    /// </summary>
+    public static DeskAddress Now(NavigationManager navigation)
+    {
+        var uri = new Uri(navigation.Uri);
+        var path = uri.AbsolutePath.Split('/', StringSplitOptions.RemoveEmptyEntries);
+        var query = QueryHelpers.ParseQuery(uri.Query);
+        return new(
+            path.ElementAtOrDefault(1) ?? "",
+            Enum.TryParse<Stop>(path.ElementAtOrDefault(2), ignoreCase: true, out var stop) ? stop : Stop.Quilt,
+            Value("colorway"),
+            new(Value("at")),
+            Value("try"),
+            Value("kits")
+        );
+
+        string? Value(string name) => query.TryGetValue(name, out var values) ? values.LastOrDefault() : null;
+    }
+
     /// <summary>The same stop's address at the place on the page that shows an item.</summary>
     public string HrefTo(PathId item) => $"{(this with { At = item }).Href}#{item}";
 

@@ -35,10 +35,15 @@ public abstract class StopPage : ComponentBase
 
     private DeskAddress? asked;
 
-    protected override async Task OnParametersSetAsync()
+    protected override Task OnParametersSetAsync() => Lay();
+
+    /// <summary>Lays out the work of the page's address; also where what is kept has changed under it.</summary>
+    protected async Task Lay()
     {
         var address = new DeskAddress(Slug, Stop, Colorway, new(At), Try, Kits);
         asked = address;
+        // Links lead on from where the browser is, also while the plan is still that of the last address.
+        Work = Work is null ? null : Work with { Address = address };
         // The first time there is nothing to show meanwhile.
         var work = Work is null ? Work.At(address, Workbench) : await Task.Run(() => Work.At(address, Workbench));
         if (asked != address)
