@@ -58,6 +58,16 @@ public sealed class TriangleAllowanceTest
                 )
         );
 
+    // Four at a time: two squares of side S sewn on all four edges and cut on both diagonals give units of
+    // (S − 1/2) / √2 (own arithmetic). [MQF2] says "a little larger than 2 1/2" for S = 4; it is a little smaller.
+    [Fact]
+    public void Four_at_a_time_from_four_inches_falls_short_of_two_and_a_half()
+    {
+        Surd unit = (4 - new Rational(1, 2)) / Surd.OfRoot2(1);
+        Assert.True(unit < new Rational(5, 2));
+        Assert.Equal(Length.Inches(2, 1, 2), unit.RoundUpTo(Case.Length("step")));
+    }
+
     // [TILK]: 3.5 s and 5 s, for any seam.
     [Fact]
     public void The_published_rule_for_any_seam_is_never_too_small() =>
