@@ -33,6 +33,47 @@ public sealed class OtherSewingTest
     public void Outer_squares_with_half_an_inch_only_are_refused() =>
         Assert.NotEmpty(Rules(OtherSewing.SquareOnPoint().Resize("A1", Length.Inches(new Rational(-3, 8)), Length.Inches(new Rational(-3, 8)))));
 
+    [Fact]
+    public void A_unit_may_be_a_triangle() => Assert.Equal([], Found(OtherSewing.CornersAsUnits()));
+
+    [Fact]
+    public void An_outline_that_cloth_does_not_fill_is_refused() =>
+        Assert.Contains("check.sewing.outline-open", Rules(Outlined((0, 0), (6, 0), (6, 6))));
+
+    [Fact]
+    public void An_outline_of_another_size_is_refused() =>
+        Assert.Contains("check.sewing.outline", Rules(Outlined((0, 0), (5, 0), (0, 6))));
+
+    [Fact]
+    public void An_outline_away_from_the_origin_is_refused() =>
+        Assert.Contains("check.sewing.outline", Rules(Outlined((1, 0), (7, 0), (1, 6))));
+
+    [Fact]
+    public void An_outline_that_is_not_convex_is_refused() =>
+        Assert.Contains("check.sewing.outline", Rules(Outlined((0, 0), (6, 0), (1, 1), (0, 6))));
+
+    /// <summary>Nothing is joined to the top that would show whether its edges have their allowance.</summary>
+    [Fact]
+    public void A_top_with_an_outline_instead_of_its_raw_edges_is_refused() =>
+        Assert.Contains(
+            "check.sewing.outline",
+            Rules(OtherSewing.SquareOnPoint().EditRecipe("frame/top", r => r with { Outline = Polygon.Rectangle(0, 0, 12, 12) }))
+        );
+
+    [Fact]
+    public void A_triangle_with_too_little_allowance_is_refused_where_it_is_joined() =>
+        Assert.Contains(
+            "check.sewing.allowance",
+            Rules(
+                OtherSewing
+                    .CornersAsUnits()
+                    .EditVerb<CutAlong>("unit/corner", 2, c => c with { Line = c.Line.Shifted(-(Surd)Edits.Step, 0) })
+            )
+        );
+
+    private static QuiltPlan Outlined(params (int X, int Y)[] corners) =>
+        OtherSewing.CornersAsUnits().EditRecipe("unit/corner", r => r with { Outline = PlanDraft.Outline(corners) });
+
     private static Motion Centered(Rational size) =>
         Motion.Shift(-(Surd)(size / 2), -(Surd)(size / 2)).Then(Motion.EighthTurns(1)).Then(Motion.Shift(6, 6));
 

@@ -81,7 +81,7 @@ internal static class Interpreter
         table.Effort.Spend(faces.Length);
         if (recipe.Outline is { } finished)
         {
-            return OutlineRule.Check(recipe, finished, faces, table.Seam);
+            return OutlineRule.Check(recipe, finished, faces, table);
         }
 
         var outline = UnitOutline.Of(recipe, table.Seam);

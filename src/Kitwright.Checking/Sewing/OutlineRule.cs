@@ -10,24 +10,25 @@ namespace Kitwright.Checking.Sewing;
 /// <summary>
 /// A unit whose finished outline is not a rectangle: the outline is convex, fits the stated size, and cloth fills it.
 /// The allowances beyond it are held against the seam where the unit is joined, and the rectangle that it ends up in
-/// holds its outer edges.
+/// holds its outer edges; so the top, which is joined to nothing, is always a rectangle.
 /// </summary>
 internal static class OutlineRule
 {
-    public static Finding? Check(Recipe recipe, Polygon stated, Face[] faces, Length seam)
+    public static Finding? Check(Recipe recipe, Polygon stated, Face[] faces, Table table)
     {
-        var place = recipe.Id.Value;
-        if (SimplePolygon.Fault(stated.Corners.AsSpan()) is not null || !IsConvex(stated))
+        var corners = stated.Corners;
+        table.Effort.Spend(SimplePolygon.Steps(corners.Length));
+        if (
+            recipe.Shows == Recipe.WholeTop
+            || SimplePolygon.Fault(corners.AsSpan()) is not null
+            || !IsConvex(corners.AsSpan())
+            || !Fits(recipe, corners.AsSpan(), table)
+        )
         {
-            return Finding.Of("check.sewing.outline", place);
+            return Finding.Of("check.sewing.outline", recipe.Id.Value);
         }
 
-        var outline = new Shape([.. stated.Corners]);
-        if (!FitsBox(recipe, stated, seam))
-        {
-            return Finding.Of("check.sewing.outline", place);
-        }
-
+        var outline = new Shape([.. corners]);
         var inside = Surd.Zero;
         foreach (var face in faces)
         {
@@ -36,16 +37,15 @@ internal static class OutlineRule
 
         return inside == outline.TwiceArea
             ? null
-            : Finding.Of("check.sewing.outline-open", place) with
+            : Finding.Of("check.sewing.outline-open", recipe.Id.Value) with
             {
                 Measured = Say.Area(inside),
                 Expected = Say.Area(outline.TwiceArea),
             };
     }
 
-    private static bool IsConvex(Polygon polygon)
+    private static bool IsConvex(ReadOnlySpan<Point> corners)
     {
-        var corners = polygon.Corners;
         for (var i = 0; i < corners.Length; i++)
         {
             Point p = corners[i],
@@ -60,16 +60,27 @@ internal static class OutlineRule
         return true;
     }
 
-    private static bool FitsBox(Recipe recipe, Polygon polygon, Length seam)
+    /// <summary>The outline begins at the origin, and the stated size is its own and two seams, rounded up by less than a step.</summary>
+    private static bool Fits(Recipe recipe, ReadOnlySpan<Point> corners, Table table)
     {
-        Surd Span(Func<Point, Surd> of) => polygon.Corners.Max(of) - polygon.Corners.Min(of);
-        bool AtZero(Func<Point, Surd> of) => polygon.Corners.Min(of).IsZero;
+        Surd left = corners[0].X,
+            right = left,
+            bottom = corners[0].Y,
+            top = bottom;
+        foreach (var corner in corners)
+        {
+            left = corner.X < left ? corner.X : left;
+            right = corner.X > right ? corner.X : right;
+            bottom = corner.Y < bottom ? corner.Y : bottom;
+            top = corner.Y > top ? corner.Y : top;
+        }
 
-        // A size that no ruler has is stated rounded up, by less than a step.
-        bool Fits(Length size, Surd span) => span + (2 * (Surd)seam) is var wanted && (Surd)size >= wanted && (Surd)size - wanted < Length.Inches(0, 1, 8);
-        return AtZero(p => p.X)
-            && AtZero(p => p.Y)
-            && Fits(recipe.Width, Span(p => p.X))
-            && Fits(recipe.Height, Span(p => p.Y));
+        return left.IsZero && bottom.IsZero && IsSize(recipe.Width, right, table) && IsSize(recipe.Height, top, table);
+    }
+
+    private static bool IsSize(Length size, Surd finished, Table table)
+    {
+        var excess = (Surd)size - finished - (2 * (Surd)table.Seam);
+        return excess.Sign >= 0 && excess < (Surd)table.RulerStep;
     }
 }

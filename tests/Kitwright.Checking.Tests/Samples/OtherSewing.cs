@@ -87,6 +87,43 @@ internal static class OtherSewing
         return Finish(draft, "point", 12);
     }
 
+    /// <summary>The same block, with its corner triangles as units of their own: two from a square.</summary>
+    public static QuiltPlan CornersAsUnits()
+    {
+        var plan = SquareOnPoint();
+        var block = plan.Sewing.Recipes[0];
+        Surd size = Length.Inches(6, 7, 8),
+            s = Seam;
+        var square = new PathId("piece/A1");
+        Recipe corner = new(
+            new("unit/corner"),
+            "by-hand",
+            [
+                new Take("square", square, Motion.Shift(-s, -s)),
+                new CutAlong("square", new(new(size - s, -s), new(-s, size - s)), "near", "far"),
+                new Turn("far", Motion.QuarterTurns(2).Then(Motion.Shift(size - (2 * s), size - (2 * s)))),
+            ],
+            ["near", "far"],
+            2,
+            Length.Inches(6, 1, 2),
+            Length.Inches(6, 1, 2),
+            null,
+            block.Name
+        )
+        {
+            Outline = Outline((0, 0), (6, 0), (0, 6)),
+        };
+        List<Verb> verbs = [block.Verbs[0]];
+        foreach (var n in new[] { 0, 2, 1, 3 })
+        {
+            var turn = Motion.Shift(-6, -6).Then(Motion.QuarterTurns(n)).Then(Motion.Shift(6, 6));
+            verbs.Add(new Use("corner", corner.Id, turn));
+            verbs.AddRange(Join("unit", "corner", turn.Apply(new Line(new(6, 0), new(0, 6)))));
+        }
+
+        return plan with { Sewing = new([corner, block with { Verbs = [.. verbs] }, plan.Sewing.Recipes[1]]) };
+    }
+
     private static PlanDraft Of(string block, int size, params (string Role, (int X, int Y)[] Corners)[] patches)
     {
         var draft = new PlanDraft(Length.Inches(size), Length.Inches(size));
