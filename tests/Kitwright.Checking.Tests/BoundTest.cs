@@ -62,7 +62,7 @@ public sealed class BoundTest
                 .. items.Select((x, i) => new ClothDemand(new($"piece/{i}"), $"A{i}", unit * x.Width, unit * x.Height, x.Count, x.MayTurn)),
             ],
             Strips = [cloth.Strips[0] with { Height = unit * 100_000, Times = 1 }],
-            Proof = new(ProofStatus.Within, unit * new Rational(bound, 1), unit, Scale, byArea ? [] : [.. items.Select(x => x.Dual)], "by hand", 0, "done"),
+            Proof = new(ProofStatus.Within, unit * new Rational(bound, 1), unit, Scale, byArea ? [] : [.. items.Select(x => x.Dual)], "by hand", 0, "done", Searched: false),
         };
     }
 

@@ -18,15 +18,15 @@ public static class FarleyBound
         long scale
     )
     {
-        knapsack.Solve(duals.AsSpan());
+        knapsack.Solve(duals.AsSpan(), grid.Counts.AsSpan());
         var (value, height) = WorstOvervaluation(grid, knapsack, scale);
         return new(sums.RoundUp(CeilingQuotient(ValueOfDemand(grid, duals) * height, value)), scale, duals);
     }
 
-    /// <summary>Duals that undervalue every strip, raised until one strip is worth exactly its height.</summary>
-    public static ImmutableArray<long> Raised(StripGrid grid, StripKnapsack knapsack, ImmutableArray<long> duals, long scale)
+    /// <summary>The duals scaled so that the most overvalued strip is worth just its height, and none is worth more.</summary>
+    public static ImmutableArray<long> Feasible(StripGrid grid, StripKnapsack knapsack, ImmutableArray<long> duals, long scale)
     {
-        knapsack.Solve(duals.AsSpan());
+        knapsack.Solve(duals.AsSpan(), grid.Counts.AsSpan());
         var (value, height) = (0L, 1L);
         for (var h = 0; h < grid.Heights.Length; h++)
         {
@@ -37,7 +37,7 @@ public static class FarleyBound
         }
 
         var worth = (Int128)height * scale;
-        return value == 0 || value >= worth ? duals : [.. duals.Select(dual => (long)(dual * worth / value))];
+        return value == 0 ? duals : [.. duals.Select(dual => (long)(dual * worth / value))];
     }
 
     /// <summary>ρ · scale as a fraction value / height; scale / 1 where no strip is overvalued.</summary>

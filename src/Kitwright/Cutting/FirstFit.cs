@@ -63,7 +63,7 @@ public static class FirstFit
         ImmutableArray<long> shares = [.. grid.Pieces.Select(p => (long)((Int128)scale * p.Width * p.Height / grid.Width))];
         ImmutableArray<long> alone = [.. grid.Pieces.Select((_, piece) => PriceAlone(grid, piece, scale))];
         var bounds = new[] { shares, alone }
-            .Select(duals => FarleyBound.Raised(grid, knapsack, duals, scale))
+            .Select(duals => FarleyBound.Feasible(grid, knapsack, duals, scale))
             .Select(duals => FarleyBound.Of(grid, knapsack, sums, duals, scale));
         return bounds.Aggregate(byArea, StripBound.Greater);
     }

@@ -50,6 +50,9 @@ public sealed record StripGrid(
                 .Select(ways => ways.ToImmutableArray()),
         ];
 
+    /// <summary>How many of each piece are wanted.</summary>
+    public ImmutableArray<int> Counts { get; } = [.. Pieces.Select(piece => piece.Count)];
+
     /// <summary>Pieces wanted in all.</summary>
     public long Count => Pieces.Sum(piece => (long)piece.Count);
 

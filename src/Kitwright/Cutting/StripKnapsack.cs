@@ -16,34 +16,33 @@ public sealed class StripKnapsack
 {
     private readonly StripGrid grid;
     private readonly int capacity;
-    private readonly ImmutableArray<Item> items;
-    private readonly int[] firstItemAbove;
+    private readonly int[] widths;
     private readonly long[] best;
-    private readonly ulong[] taken;
     private readonly long[] valueOfHeight;
+    private readonly int[] itemsUpToHeight;
     private readonly int wordsPerItem;
+    private readonly List<Item> items = [];
+    private ulong[] taken = [];
 
     public StripKnapsack(StripGrid grid)
     {
         this.grid = grid;
         var divisor = WidthDivisor(grid);
         capacity = grid.Width / divisor;
-        items = [.. grid.Ways.SelectMany((way, index) => ItemsOf(grid, way, index, divisor))];
-        firstItemAbove = [.. grid.Heights.Select(height => items.Count(item => grid.Ways[item.Way].Height <= height))];
+        widths = [.. grid.Ways.Select(way => way.Width / divisor)];
         best = new long[capacity + 1];
-        wordsPerItem = (capacity >> 6) + 1;
-        taken = new ulong[items.Length * (long)wordsPerItem];
         valueOfHeight = new long[grid.Heights.Length];
+        itemsUpToHeight = new int[grid.Heights.Length];
+        wordsPerItem = (capacity >> 6) + 1;
     }
 
     /// <summary>Table cells that one <see cref="Solve"/> goes through: the measure of its time and memory.</summary>
-    public static long CellsOf(StripGrid grid)
-    {
-        var divisor = WidthDivisor(grid);
-        return grid.Ways.Sum(way => (long)ItemsOf(grid, way, 0, divisor).Count()) * ((grid.Width / divisor) + 1);
-    }
+    public static long CellsOf(StripGrid grid) =>
+        grid.Ways.Sum(way => (long)ItemsFor(grid.Pieces[way.Piece].Count, grid.Width / way.Width))
+        * ((grid.Width / WidthDivisor(grid)) + 1);
 
-    public long Cells => items.Length * (long)(capacity + 1);
+    /// <summary>Cells gone through by the last <see cref="Solve"/>.</summary>
+    public long Cells => items.Count * (long)(capacity + 1);
 
     /// <summary>The largest power of two, at most 2^26, with which duals no larger than a strip cannot overflow.</summary>
     public static long ScaleFor(StripGrid grid)
@@ -63,38 +62,25 @@ public sealed class StripKnapsack
         return scale;
     }
 
-    /// <summary>Fills the tables for one value per piece of the grid, none negative.</summary>
-    public void Solve(ReadOnlySpan<long> valueOfPiece)
+    /// <summary>Fills the tables for one value and one greatest number of copies per piece of the grid, none negative.</summary>
+    public void Solve(ReadOnlySpan<long> valueOfPiece, ReadOnlySpan<int> copiesOfPiece)
     {
         Array.Clear(best);
-        var height = 0;
-        for (var i = 0; i < items.Length; i++)
+        items.Clear();
+        var way = 0;
+        for (var h = 0; h < valueOfHeight.Length; h++)
         {
-            while (firstItemAbove[height] <= i)
+            for (; way < grid.Ways.Length && grid.Ways[way].Height == grid.Heights[h]; way++)
             {
-                valueOfHeight[height++] = best[capacity];
-            }
-
-            var bits = taken.AsSpan(i * wordsPerItem, wordsPerItem);
-            bits.Clear();
-            var item = items[i];
-            var value = valueOfPiece[grid.Ways[item.Way].Piece] * item.Copies;
-            if (value > 0 && item.Width <= capacity)
-            {
-                if (item.Repeats)
+                var piece = grid.Ways[way].Piece;
+                if (valueOfPiece[piece] > 0 && copiesOfPiece[piece] > 0)
                 {
-                    TakeRepeatedly(item.Width, value, bits);
-                }
-                else
-                {
-                    TakeOnce(item.Width, value, bits);
+                    Admit(way, valueOfPiece[piece], copiesOfPiece[piece]);
                 }
             }
-        }
 
-        while (height < valueOfHeight.Length)
-        {
-            valueOfHeight[height++] = best[capacity];
+            valueOfHeight[h] = best[capacity];
+            itemsUpToHeight[h] = items.Count;
         }
     }
 
@@ -106,7 +92,7 @@ public sealed class StripKnapsack
     {
         var cells = new SortedDictionary<int, int>();
         var left = capacity;
-        for (var i = firstItemAbove[height] - 1; i >= 0; i--)
+        for (var i = itemsUpToHeight[height] - 1; i >= 0; i--)
         {
             var item = items[i];
             while ((taken[(i * (long)wordsPerItem) + (left >> 6)] >> (left & 63) & 1) != 0)
@@ -121,6 +107,37 @@ public sealed class StripKnapsack
         }
 
         return [.. cells.Select(cell => new PatternCell(cell.Key, cell.Value))];
+    }
+
+    private void Admit(int way, long value, int count)
+    {
+        var width = widths[way];
+        if (count >= capacity / width)
+        {
+            TakeRepeatedly(width, value, NewItem(new(way, width, 1, Repeats: true)));
+            return;
+        }
+
+        for (var copies = 1; count > 0; copies *= 2)
+        {
+            var these = Math.Min(copies, count);
+            TakeOnce(width * these, value * these, NewItem(new(way, width * these, these, Repeats: false)));
+            count -= these;
+        }
+    }
+
+    private Span<ulong> NewItem(Item item)
+    {
+        var from = items.Count * (long)wordsPerItem;
+        if (taken.LongLength < from + wordsPerItem)
+        {
+            Array.Resize(ref taken, (int)Math.Max(2L * taken.Length, from + wordsPerItem));
+        }
+
+        items.Add(item);
+        var bits = taken.AsSpan((int)from, wordsPerItem);
+        bits.Clear();
+        return bits;
     }
 
     private void TakeRepeatedly(int width, long value, Span<ulong> bits)
@@ -154,23 +171,7 @@ public sealed class StripKnapsack
             ? grid.Width
             : grid.Ways.Aggregate(0, (divisor, way) => (int)BigInteger.GreatestCommonDivisor(divisor, way.Width));
 
-    private static IEnumerable<Item> ItemsOf(StripGrid grid, Way way, int index, int divisor)
-    {
-        var count = grid.Pieces[way.Piece].Count;
-        var width = way.Width / divisor;
-        if (count >= grid.Width / way.Width)
-        {
-            yield return new(index, width, 1, Repeats: true);
-            yield break;
-        }
-
-        for (var copies = 1; count > 0; copies *= 2)
-        {
-            var these = Math.Min(copies, count);
-            yield return new(index, width * these, these, Repeats: false);
-            count -= these;
-        }
-    }
+    private static int ItemsFor(int count, int fits) => count >= fits ? 1 : 32 - int.LeadingZeroCount(count);
 
     private readonly record struct Item(int Way, int Width, int Copies, bool Repeats);
 }

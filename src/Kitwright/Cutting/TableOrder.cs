@@ -14,7 +14,7 @@ namespace Kitwright.Cutting;
 /// </remarks>
 public static class TableOrder
 {
-    /// <param name="exhausted">True where a finished search found nothing shorter than these strips.</param>
+    /// <param name="searched">In units: no plan is shorter, by the word of an exhausted search; 0 where none was.</param>
     public static ClothPlan Write(
         ClothProblem problem,
         StripGrid grid,
@@ -23,7 +23,7 @@ public static class TableOrder
         string method,
         long work,
         string stoppedBy,
-        bool exhausted = false
+        long searched = 0
     )
     {
         var ordered = strips
@@ -40,16 +40,17 @@ public static class TableOrder
         var height = CutStrips.TotalHeight(ordered);
         var heights = Units(grid, height);
         var margin = cuts.IsEmpty ? Length.Zero : cuts[0].Height * problem.SpareStrips;
-        var proved = bound.Length >= height;
+        var best = Math.Max(bound.Length, searched);
         var proof = new Proof(
-            proved ? ProofStatus.Proved : exhausted ? ProofStatus.ProvedBySearch : ProofStatus.Within,
-            exhausted && !proved ? heights : Units(grid, bound.Length),
+            bound.Length >= height ? ProofStatus.Proved : best >= height ? ProofStatus.ProvedBySearch : ProofStatus.Within,
+            Units(grid, Math.Min(best, height)),
             grid.Unit,
             bound.Scale,
             DualsOfDemand(problem, grid, bound),
             method,
             work,
-            stoppedBy
+            stoppedBy,
+            Searched: bound.Length < height && best > bound.Length
         );
         var cut = problem.Terms.Straightening + heights;
         return new(

@@ -36,9 +36,9 @@ public enum ProofStatus
 /// <item>That number is rounded up to the next sum of candidate heights, each as often as one likes.
 /// <paramref name="Bound"/> is the outcome times <paramref name="Unit"/>.</item>
 /// </list>
-/// Where <paramref name="Duals"/> is empty, step 2 and 3 are replaced by <c>⌈Σ d·w·h / W⌉</c>, the area. With
-/// <see cref="ProofStatus.ProvedBySearch"/> the bound is the sum of heights itself; the duals give a bound that is
-/// not above it, and the rest is the search's word.
+/// Where <paramref name="Duals"/> is empty, step 2 and 3 are replaced by <c>⌈Σ d·w·h / W⌉</c>, the area. Where
+/// <paramref name="Searched"/> is set, <paramref name="Bound"/> is above what the duals give, and the difference is the word
+/// of an exhausted search.
 /// </remarks>
 /// <param name="Status">What may be said.</param>
 /// <param name="Bound">No way of cutting strips across the width takes less than this sum of strip heights.</param>
@@ -48,6 +48,10 @@ public enum ProofStatus
 /// <param name="Method">Name of the method that found the plan, for the record.</param>
 /// <param name="Work">Steps done against the limit, for the record; equal on every run of the same version.</param>
 /// <param name="StoppedBy">What ended the search: <c>done</c>, <c>work-limit</c>, <c>clock</c>, <c>cancel</c>.</param>
+/// <param name="Searched">
+/// True where an exhausted search, which is trusted, raised the bound above what can be recomputed: always so with
+/// <see cref="ProofStatus.ProvedBySearch"/>, never with <see cref="ProofStatus.Proved"/>.
+/// </param>
 public sealed record Proof(
     ProofStatus Status,
     Length Bound,
@@ -56,5 +60,6 @@ public sealed record Proof(
     ImmutableArray<long> Duals,
     string Method,
     long Work,
-    string StoppedBy
+    string StoppedBy,
+    bool Searched
 );

@@ -207,14 +207,14 @@ internal sealed class PlanDraft(Length width, Length height)
         {
             var each = (int)(Length.Inches(40) / demand[0].Width).Floor();
             var dual = (long)(demand[0].Height / unit).Numerator;
-            return new(ProofStatus.Proved, sum, unit, each, [dual], "by hand", 0, "done");
+            return new(ProofStatus.Proved, sum, unit, each, [dual], "by hand", 0, "done", Searched: false);
         }
 
         var area = demand.Aggregate(Rational.Zero, (a, d) => a + (d.Width / unit * (d.Height / unit) * d.Count));
         var least = (area / (Length.Inches(40) / unit)).Ceiling();
         var heights = demand.SelectMany(d => d.MayTurn ? new[] { d.Height, d.Width } : [d.Height]).Select(h => (int)(h / unit).Numerator);
         var bound = unit * new Rational(LeastSum([.. heights.Distinct()], least), 1);
-        return new(bound == sum ? ProofStatus.Proved : ProofStatus.Within, bound, unit, 1, [], "by hand", 0, "done");
+        return new(bound == sum ? ProofStatus.Proved : ProofStatus.Within, bound, unit, 1, [], "by hand", 0, "done", Searched: false);
     }
 
     private static BigInteger LeastSum(int[] heights, BigInteger least)

@@ -30,7 +30,7 @@ public sealed class CutInstructionsTest
             cut,
             Length.Zero,
             ClothTerms.Usual.Purchase(cut),
-            new(ProofStatus.Within, cut, Length.Inches(new(1, 8)), 1, [], "by hand", 0, "done"),
+            new(ProofStatus.Within, cut, Length.Inches(new(1, 8)), 1, [], "by hand", 0, "done", Searched: false),
             new(0, 0, 0, 0, 0)
         );
     }

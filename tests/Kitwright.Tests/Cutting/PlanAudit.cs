@@ -59,7 +59,8 @@ internal static class PlanAudit
         Must(plan.Cut == plan.Terms.Straightening + sum, "length");
         Must(plan.Purchase == plan.Terms.Purchase(plan.Cut + plan.Margin), "purchase");
         Must(plan.Proof.Bound <= sum, "bound above length");
-        Must(plan.Proof.Status != ProofStatus.Proved || plan.Proof.Bound == sum, "proved without proof");
+        Must(plan.Proof.Status == ProofStatus.Within || plan.Proof.Bound == sum, "proved without proof");
+        Must(plan.Proof.Searched == (plan.Proof.Status == ProofStatus.ProvedBySearch) || plan.Proof.Status == ProofStatus.Within, "whose word");
         var figures = new ClothFigures(
             plan.Strips.Select(s => s.Height).Distinct().Count(),
             plan.Strips.Sum(s => s.Times),

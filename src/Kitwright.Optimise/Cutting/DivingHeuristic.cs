@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using Kitwright.Cutting;
+
+namespace Kitwright.Optimise.Cutting;
+
+/// <summary>
+/// Diving with column generation at every node and limited discrepancy search: cut the strips that the linear program
+/// is surest of, solve for the rest, go on; then come back and forbid a first choice a few times.
+/// </summary>
+/// <remarks>
+/// R. Sadykov, F. Vanderbeck, A. Pessoa, I. Tahiri and E. Uchoa, "Primal heuristics for branch and price: the assets
+/// of diving methods", INFORMS Journal on Computing 31(2), 2019.
+/// </remarks>
+internal sealed class DivingHeuristic(ColumnGenerator generator, WorkMeter meter)
+{
+    private readonly Stack<CutStrips> chosen = new();
+    private ImmutableArray<CutStrips>? found;
+    private long cutoff;
+
+    /// <summary>Strips that cut the wanted pieces in less than <paramref name="below"/>, or null where none were found.</summary>
+    public ImmutableArray<CutStrips>? Search(IReadOnlyList<int> wanted, long below, int discrepancies, int depth)
+    {
+        chosen.Clear();
+        found = null;
+        cutoff = below;
+        Dive([.. wanted], 0, discrepancies, depth);
+        return found;
+    }
+
+    private void Dive(int[] wanted, long length, int discrepancies, int depth)
+    {
+        if (wanted.All(count => count == 0))
+        {
+            if (length < cutoff)
+            {
+                cutoff = length;
+                found = [.. chosen];
+            }
+
+            return;
+        }
+
+        var forbade = new List<Column>();
+        while (generator.Solve(wanted, cutoff - length))
+        {
+            var solution = generator.Solution().ToList();
+            var (column, times) = Surest(solution, wanted);
+            if (times == 0)
+            {
+                break;
+            }
+
+            var left = (int[])wanted.Clone();
+            for (var i = 0; i < column.Pieces.Length; i++)
+            {
+                left[column.Pieces[i]] -= Math.Min(left[column.Pieces[i]], times * column.Copies[i]);
+            }
+
+            chosen.Push(new(column.Pattern, times));
+            Dive(left, length + ((long)times * column.Height), discrepancies - forbade.Count, depth - 1);
+            chosen.Pop();
+            if (forbade.Count >= discrepancies || depth <= 0 || meter.MustStop)
+            {
+                break;
+            }
+
+            generator.Forbid(column);
+            forbade.Add(column);
+        }
+
+        foreach (var column in forbade)
+        {
+            generator.Permit(column);
+        }
+    }
+
+    /// <summary>The column nearest to a whole number of strips, and that number; rounding down where there is a choice.</summary>
+    private static (Column Column, int Times) Surest(List<(Column Column, double Times)> solution, int[] wanted)
+    {
+        var best = (Column: solution[0].Column, Times: 0);
+        var bestScore = double.NegativeInfinity;
+        foreach (var (column, times) in solution)
+        {
+            var whole = (int)Math.Floor(times + 1e-6);
+            var score = whole >= 1 ? 1 + (whole / (whole + 1.0)) - (times - whole) * 0.001 : times;
+            if (score > bestScore)
+            {
+                bestScore = score;
+                best = (column, Math.Max(1, whole));
+            }
+        }
+
+        return (best.Column, Math.Min(best.Times, Math.Max(1, best.Column.MostTimes(wanted))));
+    }
+}

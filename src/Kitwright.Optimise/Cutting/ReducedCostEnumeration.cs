@@ -1,0 +1,167 @@
+using System.Collections.Immutable;
+using Kitwright.Cutting;
+
+namespace Kitwright.Optimise.Cutting;
+
+/// <summary>
+/// All columns that a plan shorter than the bound plus a slack can use: those whose height exceeds the value of their
+/// pieces by no more than the slack. Depth-first over the ways of laying pieces, cut off by the knapsack's best
+/// completion.
+/// </summary>
+/// <remarks>
+/// R. Baldacci, N. Christofides and A. Mingozzi, "An exact algorithm for the vehicle routing problem based on the set
+/// partitioning formulation with additional cuts", Mathematical Programming 115 (2008), for the use of enumerated
+/// columns in an exact method. Whole numbers throughout. Only maximal patterns: cutting more than is wanted costs
+/// nothing.
+/// </remarks>
+internal sealed class ReducedCostEnumeration
+{
+    private readonly StripGrid grid;
+    private readonly WorkMeter meter;
+    private readonly ImmutableArray<long> values;
+    private readonly long scale;
+    private readonly long[][] best;
+    private readonly int[] copies;
+    private readonly int[] copiesOfPiece;
+    private readonly Dictionary<Column, int> found = [];
+    private long least;
+    private int height;
+    private int most;
+    private int waysUpToHeight;
+
+    /// <param name="duals">Feasible: no strip is worth more than its height times <paramref name="scale"/>.</param>
+    public ReducedCostEnumeration(StripGrid grid, ImmutableArray<long> duals, long scale, WorkMeter meter)
+    {
+        this.grid = grid;
+        this.meter = meter;
+        this.scale = scale;
+        values = [.. grid.Ways.Select(way => duals[way.Piece])];
+        copies = new int[grid.Ways.Length];
+        copiesOfPiece = new int[grid.Pieces.Length];
+        best = BestCompletions();
+    }
+
+    /// <summary>The columns, or null where there are more than <paramref name="mostColumns"/> or the work is used up.</summary>
+    /// <param name="slack">In 1/scale units.</param>
+    public IReadOnlyCollection<Column>? Columns(long slack, int mostColumns)
+    {
+        found.Clear();
+        most = mostColumns;
+        var way = 0;
+        foreach (var h in grid.Heights)
+        {
+            while (way < grid.Ways.Length && grid.Ways[way].Height <= h)
+            {
+                way++;
+            }
+
+            height = h;
+            waysUpToHeight = way;
+            least = (h * scale) - slack;
+            if (!Extend(way - 1, grid.Width, 0, reachesHeight: false))
+            {
+                return null;
+            }
+        }
+
+        return found.Keys;
+    }
+
+    /// <summary>best[i][x]: the greatest value of ways below i within width x.</summary>
+    private long[][] BestCompletions()
+    {
+        var tables = new long[grid.Ways.Length + 1][];
+        tables[0] = new long[grid.Width + 1];
+        for (var i = 0; i < grid.Ways.Length; i++)
+        {
+            tables[i + 1] = With(tables[i], grid.Ways[i].Width, values[i], grid.Counts[grid.Ways[i].Piece]);
+            meter.Charge(grid.Width);
+        }
+
+        return tables;
+    }
+
+    private long[] With(long[] without, int width, long value, int count)
+    {
+        var table = (long[])without.Clone();
+        if (count >= grid.Width / width)
+        {
+            for (var x = width; x < table.Length; x++)
+            {
+                table[x] = Math.Max(table[x], table[x - width] + value);
+            }
+
+            return table;
+        }
+
+        for (var bundle = 1; count > 0; bundle *= 2)
+        {
+            var these = Math.Min(bundle, count);
+            for (var x = table.Length - 1; x >= width * these; x--)
+            {
+                table[x] = Math.Max(table[x], table[x - (width * these)] + (value * these));
+            }
+
+            count -= these;
+        }
+
+        return table;
+    }
+
+    /// <summary>False where the limit of columns or work is hit.</summary>
+    private bool Extend(int way, int room, long value, bool reachesHeight)
+    {
+        meter.Charge(WorkMeter.StepsPerNode);
+        if (value + best[way + 1][room] < least || (!reachesHeight && (way < 0 || grid.Ways[way].Height < height)))
+        {
+            return true;
+        }
+
+        if (way < 0)
+        {
+            return Keep(room);
+        }
+
+        var (piece, width) = (grid.Ways[way].Piece, grid.Ways[way].Width);
+        var fits = Math.Min(room / width, grid.Counts[piece] - copiesOfPiece[piece]);
+        for (var times = fits; times >= 0; times--)
+        {
+            copies[way] = times;
+            copiesOfPiece[piece] += times;
+            var reaches = reachesHeight || (times > 0 && grid.Ways[way].Height == height);
+            var goOn = Extend(way - 1, room - (times * width), value + (times * values[way]), reaches);
+            copiesOfPiece[piece] -= times;
+            copies[way] = 0;
+            if (!goOn)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool Keep(int room)
+    {
+        for (var way = 0; way < waysUpToHeight; way++)
+        {
+            var piece = grid.Ways[way].Piece;
+            if (grid.Ways[way].Width <= room && copiesOfPiece[piece] < grid.Counts[piece])
+            {
+                return true;
+            }
+        }
+
+        var cells = Enumerable.Range(0, waysUpToHeight).Where(w => copies[w] > 0).Select(w => new PatternCell(w, copies[w]));
+        var column = Column.Of(grid, StripPattern.Of(grid, cells));
+        // Of columns that yield the same, the one with the fewest pieces to trim.
+        var trims = column.Pattern.Cells.Where(c => grid.Ways[c.Way].Height < height).Sum(c => c.Times);
+        if (!found.TryGetValue(column, out var fewest) || trims < fewest)
+        {
+            found.Remove(column);
+            found.Add(column, trims);
+        }
+
+        return found.Count <= most && !meter.MustStop;
+    }
+}
