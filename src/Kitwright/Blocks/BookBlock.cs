@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using System.Text.Json;
 using Kitwright.Geometry;
 using Kitwright.Measure;
 using Kitwright.Quilts;
+using Kitwright.Words;
 
 namespace Kitwright.Blocks;
 
@@ -27,6 +29,10 @@ public sealed record BookBlock(
         var unit = width / Grid.Columns;
         return new(Id, Name, width, unit * Grid.Rows, Grid, [.. Patches.Select(p => Scaled(p, unit.InInches))]);
     }
+
+    /// <summary>What the book's chapter for such blocks is called.</summary>
+    public static Message ChapterOf(BlockFamily family) =>
+        Message.Of($"block.family.{JsonNamingPolicy.KebabCaseLower.ConvertName(family.ToString())}");
 
     private static BlockPatch Scaled(BlockPatch patch, Rational unit) =>
         patch with

@@ -24,7 +24,7 @@ public sealed partial class DocumentsTest
     {
         var listed = Listed().Matches(Repository.Read("docs", "sources.md")).Select(m => m.Groups[1].Value).ToHashSet();
         var cited = SourceFiles
-            .All.Where(f => f.Under("src") || f.Under("tests") || f.Under("data") || f.Under("bench"))
+            .All.Where(f => f.Under("src") || f.Under("tests") || f.Under("data") || f.Under("bench") || f.Under("blocks"))
             .SelectMany(f => Cited().Matches(f.Text).Select(m => m.Groups[1].Value).Concat(f.Under("data") ? CitedInData(f.Text) : []))
             .Where(id => !id.StartsWith("A-Z", StringComparison.Ordinal))
             .ToHashSet();
