@@ -1,4 +1,5 @@
 using Kitwright.App.Components;
+using Kitwright.App.Features.PatternStop;
 using Microsoft.AspNetCore.DataProtection.KeyManagement;
 using Microsoft.AspNetCore.DataProtection.XmlEncryption;
 using Microsoft.AspNetCore.Hosting.StaticWebAssets;
@@ -41,6 +42,7 @@ public static class WebApp
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapFonts();
+        app.MapBooklet();
         app.MapRazorComponents<Document>()
             .AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = null);
         return app;

@@ -13,7 +13,7 @@ public sealed class JourneyTest(Chromium chromium)
         await using var visit = await chromium.Open("/");
 
         await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Ostrel Bay Stars" }).ClickAsync();
-        foreach (var stop in (string[])["Pull", "Cut", "Sew", "Kits", "Quilt"])
+        foreach (var stop in (string[])["Pull", "Cut", "Sew", "Kits", "Pattern", "Quilt"])
         {
             await visit.Page.GetByRole(AriaRole.Navigation).GetByRole(AriaRole.Link, new() { Name = stop, Exact = true }).ClickAsync();
             var name = stop == "Quilt" ? "Ostrel Bay Stars" : stop;
@@ -67,6 +67,22 @@ public sealed class JourneyTest(Chromium chromium)
 
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Undo the last change" }).ClickAsync();
         await Assertions.Expect(border).ToHaveValueAsync(before);
+    }
+
+    [Fact]
+    public async Task The_booklet_is_downloaded_from_the_pattern_stop()
+    {
+        await using var visit = await chromium.Open($"{Stars}/pattern?colorway=Rosehip+morning");
+
+        var download = await visit.Page.RunAndWaitForDownloadAsync(() =>
+            visit.Page.GetByRole(AriaRole.Link, new() { Name = "Booklet on A4, PDF" }).ClickAsync()
+        );
+
+        Assert.Equal("ostrel-bay-stars-rosehip-morning-a4.pdf", download.SuggestedFilename);
+        await using var pdf = await download.CreateReadStreamAsync();
+        var head = new byte[5];
+        await pdf.ReadExactlyAsync(head, TestContext.Current.CancellationToken);
+        Assert.Equal("%PDF-"u8.ToArray(), head);
     }
 
     [Fact]

@@ -16,6 +16,7 @@ public sealed class LookTest(Chromium chromium)
     [InlineData($"{Stars}/sew?at=block/harbor")]
     [InlineData($"{Stars}/pull?at=cloth/B")]
     [InlineData($"{Stars}/kits")]
+    [InlineData($"{Stars}/pattern")]
     [InlineData("/quilts/lantern-steps")]
     public async Task A_page_fits_every_width_and_axe_finds_nothing_serious(string path)
     {

@@ -8,4 +8,5 @@ public enum Stop
     Cut,
     Sew,
     Kits,
+    Pattern,
 }

@@ -10,11 +10,11 @@ namespace Kitwright.App.Features.Pictures;
 public static class QuiltCloths
 {
     public static IEnumerable<Fabric> Of(Quilt quilt, Shelf shelf) =>
-        quilt.Colorways.SelectMany(colorway => Of(colorway, shelf)).DistinctBy(fabric => fabric.Number);
+        quilt.Colorways.SelectMany(colorway => Of(quilt, colorway, shelf)).DistinctBy(fabric => fabric.Number);
 
-    /// <summary>Each once, in the order of the roles' names.</summary>
-    public static IEnumerable<Fabric> Of(Colorway colorway, Shelf shelf) =>
-        colorway.Fabrics.Values.Distinct(StringComparer.Ordinal).Select(shelf.Fabric).OfType<Fabric>();
+    /// <summary>Each once, in the order of the quilt's roles.</summary>
+    public static IEnumerable<Fabric> Of(Quilt quilt, Colorway colorway, Shelf shelf) =>
+        quilt.Roles.Select(role => Of(colorway, role.Id, shelf)).OfType<Fabric>().DistinctBy(fabric => fabric.Number);
 
     public static Fabric? Of(Colorway? colorway, string role, Shelf shelf) =>
         colorway?.Fabrics.GetValueOrDefault(role) is { } number ? shelf.Fabric(number) : null;

@@ -1,0 +1,51 @@
+using Kitwright.App.Planning;
+using Kitwright.App.Web;
+using Kitwright.Findings;
+using Kitwright.Print.Pages;
+using Kitwright.Words;
+
+namespace Kitwright.App.Features.PatternStop;
+
+/// <summary>
+/// <c>GET /quilts/{slug}/booklet.pdf?colorway=NAME&amp;paper=letter|a4</c>: the printed pattern of a quilt as it is kept.
+/// </summary>
+public static class BookletEndpoint
+{
+    public static void MapBooklet(this WebApplication app) => app.MapGet("/quilts/{slug}/booklet.pdf", Write);
+
+    private static IResult Write(string slug, string? colorway, string? paper, IWorkbench workbench)
+    {
+        if (workbench.Quilts.FirstOrDefault(q => q.Slug == slug)?.Quilt is not { } quilt)
+        {
+            return Results.NotFound();
+        }
+
+        var chosen = colorway is null ? quilt.Colorways.FirstOrDefault() : quilt.Colorway(colorway);
+        if ((colorway is not null && chosen is null) || !TryPaper(paper, out var size))
+        {
+            return Results.NotFound();
+        }
+
+        var planned = workbench.Plan(quilt, chosen?.Name);
+        if (planned.Plan is not { } plan)
+        {
+            var faults = planned.Findings.Where(f => f.Weight == Weight.Fault).Select(f => Saying.Say(f.Reason));
+            return Results.Problem(string.Join(' ', faults), statusCode: StatusCodes.Status422UnprocessableEntity, title: Saying.Say("web.pattern.none"));
+        }
+
+        var pdf = new MemoryStream();
+        Booklet.Write(quilt, plan, workbench.Shelf, size, pdf);
+        pdf.Position = 0;
+        return Results.File(pdf, "application/pdf", FileName(slug, chosen?.Name, size));
+    }
+
+    /// <summary>US Letter where nothing is said.</summary>
+    private static bool TryPaper(string? text, out PaperSize paper)
+    {
+        paper = PaperSize.Letter;
+        return text is null || Enum.GetNames<PaperSize>().Contains(text, StringComparer.OrdinalIgnoreCase) && Enum.TryParse(text, ignoreCase: true, out paper);
+    }
+
+    private static string FileName(string slug, string? colorway, PaperSize paper) =>
+        string.Join('-', ((string?[])[slug, colorway is null ? null : ExampleShop.Slug(colorway), paper.ToString().ToLowerInvariant()]).OfType<string>()) + ".pdf";
+}
