@@ -14,6 +14,7 @@ public static class CommandLine
             PlanCommand.Make(),
             CheckCommand.Make(),
             KitsCommand.Make(),
+            BookletCommand.Make(),
             ServeCommand.Make(),
             SchemaCommand.Make(),
         };

@@ -1,15 +1,19 @@
-using Kitwright.Cutting;
+using Kitwright.Optimise.Cutting;
 using Kitwright.Piecing;
 
 namespace Kitwright.App.Planning;
 
-/// <summary>The cutting engine under a work limit, by the limit's name.</summary>
+/// <summary>The cutting engine under a work limit, by the limit's name; equal problems are solved once.</summary>
 public static class Cutters
 {
     public static CutCloth Named(string budget, CancellationToken cancel)
     {
-        _ = budget;
-        _ = cancel;
-        return FirstFit.Plan;
+        var limit = budget switch
+        {
+            "while-you-type" => WorkBudget.WhileYouType,
+            "thorough" => WorkBudget.Thorough,
+            _ => WorkBudget.Normal,
+        };
+        return problem => ClothCutter.Cut(problem, limit, cancel);
     }
 }

@@ -14,7 +14,7 @@ internal static class LengthRules
             findings.Add("check.cloth.cut-length", cloth.Id.Value, Say.Inches(cloth.Cut), Say.Inches(cut));
         }
 
-        var widest = cloth.Strips.Select(s => s.Height).DefaultIfEmpty().Max();
+        var widest = SpareHeight(cloth);
         var spare = widest.Sign > 0 ? cloth.Margin / widest : Rational.Zero;
         if (cloth.Margin.Sign < 0 || !spare.IsInteger || (widest.Sign <= 0 && cloth.Margin.Sign > 0))
         {
@@ -26,6 +26,25 @@ internal static class LengthRules
         {
             findings.Add("check.cloth.purchase", cloth.Id.Value, Say.Inches(cloth.Purchase), Say.Inches(purchase));
         }
+    }
+
+    /// <summary>The least strip from which any one of the pieces can be cut again.</summary>
+    private static Length SpareHeight(ClothPlan cloth)
+    {
+        var strip = cloth.Terms.UsableWidth - cloth.Terms.CrossTrim;
+        var most = Length.Zero;
+        foreach (var piece in cloth.Demand)
+        {
+            Length? least = piece.Width <= strip ? piece.Height : null;
+            if (piece.MayTurn && piece.Height <= strip && (least is null || piece.Width < least))
+            {
+                least = piece.Width;
+            }
+
+            most = least > most ? least.Value : most;
+        }
+
+        return most;
     }
 
     public static Length SumOfHeights(ClothPlan cloth) =>

@@ -5,7 +5,10 @@ namespace Kitwright.Cutting;
 
 /// <summary>What is to be cut from one length of one fabric, before anything is decided.</summary>
 /// <param name="Id"><c>cloth/A</c>.</param>
-/// <param name="SpareStrips">Kit margin: how many strips of the widest height the kit holds beyond the plan.</param>
+/// <param name="SpareStrips">
+/// Kit margin: how many strips the kit holds beyond the plan, each high enough that any one of the pieces can be cut
+/// again from it, the better way round.
+/// </param>
 /// <param name="Goal">What is made least first.</param>
 public sealed record ClothProblem(
     PathId Id,

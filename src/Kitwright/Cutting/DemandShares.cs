@@ -19,7 +19,7 @@ internal sealed class DemandShares(ClothProblem problem, StripGrid grid)
     {
         foreach (var (pattern, times) in strips)
         {
-            for (var left = times; left > 0;)
+            for (var left = times; left > 0; )
             {
                 var run = Math.Min(left, LongestRun(pattern));
                 yield return new(

@@ -40,6 +40,10 @@ public sealed record StripGrid(
         }
     }
 
+    /// <summary>So many spare strips, each of the least height from which any one of the pieces can be cut again.</summary>
+    public Length Margin(int spareStrips) =>
+        Unit * (Rational)((long)WaysOf.Select(ways => ways.Min(way => Ways[way].Height)).DefaultIfEmpty().Max() * spareStrips);
+
     /// <summary>For each piece the indices of its ways.</summary>
     public ImmutableArray<ImmutableArray<int>> WaysOf { get; } =
         [

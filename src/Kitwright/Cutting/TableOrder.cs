@@ -39,7 +39,7 @@ public static class TableOrder
             .ToImmutableArray();
         var height = CutStrips.TotalHeight(ordered);
         var heights = Units(grid, height);
-        var margin = cuts.IsEmpty ? Length.Zero : cuts[0].Height * problem.SpareStrips;
+        var margin = grid.Margin(problem.SpareStrips);
         var best = Math.Max(bound.Length, searched);
         var proof = new Proof(
             bound.Length >= height ? ProofStatus.Proved : best >= height ? ProofStatus.ProvedBySearch : ProofStatus.Within,

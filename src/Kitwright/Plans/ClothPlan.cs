@@ -12,7 +12,9 @@ namespace Kitwright.Plans;
 /// <param name="Demand">The pieces to be cut, by class.</param>
 /// <param name="Strips">First cuts in the order of the table; ids <c>cloth/A/strip/1</c> …</param>
 /// <param name="Cut">Straightening plus all strip heights: the length that the cutting itself takes.</param>
-/// <param name="Margin">What the kit adds on top for a mis-cut (one spare strip by default).</param>
+/// <param name="Margin">
+/// What the kit adds on top for a mis-cut: whole strips, one by default, from which any one of the pieces can be cut.
+/// </param>
 /// <param name="Purchase">The least saleable length that holds cutting and margin.</param>
 /// <param name="Proof">What is proved about <paramref name="Cut"/>.</param>
 /// <param name="Figures">Counts that a person cares for; recomputed by the checker.</param>

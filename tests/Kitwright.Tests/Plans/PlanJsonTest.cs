@@ -80,8 +80,6 @@ public sealed class PlanJsonTest
     [InlineData(typeof(BattingNeed), "{\"width\":\"1\"}")]
     [InlineData(typeof(BattingNeed), "{\"width\":\"1\",\"width\":\"1\",\"height\":\"1\"}")]
     [InlineData(typeof(TraceLink), "{\"patch\":null,\"piece\":\"a\",\"recipe\":\"b\"}")]
-    [InlineData(typeof(UnitPart), "{\"of\":\"a\",\"outline\":null}")]
-    [InlineData(typeof(Turn), "{\"on\":null,\"motion\":[\"1\",\"0\",\"0\",\"1\",\"0\",\"0\"]}")]
     [InlineData(typeof(Needs), "{\"lengths\":[null],\"batting\":null}")]
     [InlineData(typeof(Needs), "{\"lengths\":null,\"batting\":null}")]
     [InlineData(typeof(Needs), "{\"batting\":null}")]

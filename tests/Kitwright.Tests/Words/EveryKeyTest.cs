@@ -70,7 +70,7 @@ public sealed partial class EveryKeyTest
         var areas = Catalog.English.Keys.Where(k => k.Contains('.')).Select(k => k.Split('.')[0]).ToHashSet();
         Rule.Holds(
             from file in SourceText.All
-            from literal in SourceText.LiteralsOf(file)
+            from literal in SourceText.Literals(file.Text)
             where SourceText.IsKey(literal) && areas.Contains(literal.Split('.')[0])
             where !Catalog.English.Has(literal) && !FileNames.Contains(Path.GetExtension(literal))
             select $"{file.Path}: no words for '{literal}'"
@@ -80,7 +80,7 @@ public sealed partial class EveryKeyTest
     [Fact]
     public void Every_key_is_said_somewhere()
     {
-        var literals = SourceText.All.SelectMany(file => SourceText.LiteralsOf(file)).ToHashSet();
+        var literals = SourceText.All.SelectMany(file => SourceText.Literals(file.Text)).ToHashSet();
         // An interpolated key, or the first half of one that is put together.
         var patterns = literals
             .Where(l => l.Contains('.') && (l.Contains('{') || l.EndsWith('.')))

@@ -49,15 +49,6 @@ internal static partial class SourceText
     /// <summary>String literals, holes of interpolated ones included as written.</summary>
     public static IEnumerable<string> Literals(string text) => Literal().Matches(text).Select(m => m.Groups[1].Value);
 
-    /// <summary>
-    /// String literals of a whole file. In Razor a literal may stand inside a quoted attribute, so there it is whatever
-    /// lies between two quotation marks of a line.
-    /// </summary>
-    public static IEnumerable<string> LiteralsOf((string Path, string Text) file) =>
-        file.Path.EndsWith(".razor", StringComparison.Ordinal)
-            ? file.Text.Split('\n').SelectMany(line => line.Split('"').Skip(1))
-            : Literals(file.Text);
-
     public static bool IsKey(string literal) => KeyShape().IsMatch(literal);
 
     public static IEnumerable<SourceCall> Calls(Regex method)

@@ -1,0 +1,93 @@
+using System.CommandLine;
+using Kitwright.App.Planning;
+using Kitwright.Findings;
+using Kitwright.Piecing;
+using Kitwright.Print.Pages;
+using Kitwright.Words;
+
+namespace Kitwright.App.Commands;
+
+/// <summary><c>booklet QUILT --colorway NAME --out FILE</c>: the printed pattern, from a checked plan only.</summary>
+internal static class BookletCommand
+{
+    public static Command Make()
+    {
+        var quilt = Inputs.Quilt();
+        var colorway = Inputs.Colorway();
+        var stock = Inputs.Stock();
+        var path = new Option<string>("--out") { Description = Inputs.Say("command.out"), Required = true };
+        var paper = new Option<PaperSize>("--paper")
+        {
+            Description = Inputs.Say("command.paper"),
+            DefaultValueFactory = _ => PaperSize.Letter,
+        };
+        var command = new Command("booklet", Inputs.Say("command.booklet")) { quilt, colorway, stock, path, paper };
+        command.SetAction(
+            (parsed, cancel) =>
+            {
+                var output = parsed.InvocationConfiguration.Output;
+                var findings = Print(
+                    parsed.GetValue(quilt)!,
+                    parsed.GetValue(colorway),
+                    parsed.GetValue(stock),
+                    parsed.GetValue(paper),
+                    parsed.GetValue(path)!,
+                    cancel
+                );
+                Report.Write(output, [.. findings]);
+                if (Report.ExitFor(findings) == ExitCode.Good)
+                {
+                    output.WriteLine(Catalog.English.Say("command.wrote", ("path", parsed.GetValue(path)!)));
+                }
+
+                return Task.FromResult(Report.ExitFor(findings));
+            }
+        );
+        return command;
+    }
+
+    private static List<Finding> Print(
+        string quiltPath,
+        string? colorway,
+        string? stockPath,
+        PaperSize paper,
+        string path,
+        CancellationToken cancel
+    )
+    {
+        var quilt = Inputs.ReadQuilt(quiltPath);
+        var shelf = Inputs.ReadStock(stockPath);
+        List<Finding> findings = [.. quilt.Findings, .. shelf.Findings];
+        if (quilt.Value is null || shelf.Value is null)
+        {
+            return findings;
+        }
+
+        var (chosen, unknown) = Inputs.Find(quilt.Value, colorway);
+        findings.AddRange(unknown);
+        if (unknown.Length > 0)
+        {
+            return findings;
+        }
+
+        var options = PlanOptions.Usual;
+        var planned = PlanningLine.Plan(
+            quilt.Value,
+            chosen,
+            shelf.Value.Fabrics,
+            options,
+            Cutters.Named(options.Budget, cancel)
+        );
+        findings.AddRange(planned.Findings);
+        if (planned.Plan is { } plan)
+        {
+            var fault = InputFile.Write(path, stream => Booklet.Write(quilt.Value, plan, shelf.Value, paper, stream));
+            if (fault is not null)
+            {
+                findings.Add(fault);
+            }
+        }
+
+        return findings;
+    }
+}
