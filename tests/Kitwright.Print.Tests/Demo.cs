@@ -13,14 +13,22 @@ internal static class Demo
 {
     public static string Root { get; } = FindRoot();
 
-    public static Quilt Quilt { get; } =
-        QuiltFile.Read(File.ReadAllText(Path.Combine(Root, "examples", "quilts", "ostrel-bay-stars.json"))).Value!;
+    /// <summary>Sashed stars with geese.</summary>
+    public const string Stars = "ostrel-bay-stars";
+
+    public static Quilt Quilt { get; } = Read(Stars);
 
     public static Shelf Shelf { get; } = ReadShelf();
 
+    public static Quilt Read(string name) =>
+        QuiltFile.Read(File.ReadAllText(Path.Combine(Root, "examples", "quilts", name + ".json"))).Value!;
+
     /// <summary>Planned by first fit.</summary>
-    public static QuiltPlan Plan(int colorway) =>
-        QuiltPlanner.Plan(Quilt, Quilt.Colorways[colorway], Shelf.Fabrics, PlanOptions.Usual, FirstFit.Plan).Value!;
+    /// <param name="colorway">By number; −1 for none.</param>
+    public static QuiltPlan Plan(Quilt quilt, int colorway) =>
+        QuiltPlanner
+            .Plan(quilt, colorway < 0 ? null : quilt.Colorways[colorway], Shelf.Fabrics, PlanOptions.Usual, FirstFit.Plan)
+            .Value!;
 
     /// <summary>Some color for a role, always the same.</summary>
     public static Paint Fill(string role) => Paint.Of(new((byte)(role.Length * 20), (byte)(role[0] * 2), 120));

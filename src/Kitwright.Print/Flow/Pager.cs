@@ -10,7 +10,7 @@ public static class Pager
     public static ImmutableArray<Node> Pages(Element content, Space page)
     {
         var pages = ImmutableArray.CreateBuilder<Node>();
-        for (var rest = content; ; )
+        for (var rest = content; ;)
         {
             switch (rest.Lay(page))
             {

@@ -22,7 +22,17 @@ internal static class FinishingPage
             new Row(
                 [
                     new(null, Stack.Of(6, [.. BackingLines(source).Select(Texts.Body)])),
-                    new(DrawingWidth, picture with { Drawing = new Group([picture.Drawing]) { Role = Role.Figure(alternative) } }),
+                    new(
+                        DrawingWidth,
+                        Stack.Of(
+                            4,
+                            picture with
+                            {
+                                Drawing = new Group([picture.Drawing]) { Role = Role.Figure(alternative) },
+                            },
+                            Texts.Small(source.Say("print.backing.drawing"))
+                        )
+                    ),
                 ],
                 24
             ),
@@ -31,8 +41,30 @@ internal static class FinishingPage
             Texts.Body(BattingLine(source)),
             new Blank(4),
             Texts.Heading(source.Say("print.binding")),
-            Texts.Body(BindingLine(source)),
-            Texts.Body(source.Say("print.binding.sew"))
+            Binding(source)
+        );
+    }
+
+    private static Row Binding(BookletSource source)
+    {
+        var role = source.Plan.Pieces.First(piece => piece.Id == source.Plan.Binding.Piece).Role;
+        var picture = BindingPicture.Of(source.Fills.OfRole(role));
+        return new(
+            [
+                new(null, Stack.Of(6, Texts.Body(BindingLine(source)), Texts.Body(source.Say("print.binding.sew")))),
+                new(
+                    DrawingWidth,
+                    Stack.Of(
+                        4,
+                        picture with
+                        {
+                            Drawing = new Group([picture.Drawing]) { Role = Role.Figure(source.Say("print.alt.binding")) },
+                        },
+                        Texts.Small(source.Say("print.binding.drawing"))
+                    )
+                ),
+            ],
+            24
         );
     }
 

@@ -9,7 +9,7 @@ namespace Kitwright.Print.Pictures;
 
 /// <summary>
 /// A unit that is joined from parts in a row: the parts pulled apart, a word at each, and in each gap an arrow the way
-/// its seam is pressed. A long column is laid on its side.
+/// its seam is pressed. A long column is laid on its side, a slanting row level.
 /// </summary>
 internal sealed class ExplodedDrawing
 {
@@ -20,51 +20,98 @@ internal sealed class ExplodedDrawing
     /// <summary>A unit more than this many times as high as wide is drawn lying.</summary>
     private const double Slender = 3;
 
+    /// <summary>Inches within which two centers are level; no patch is so small.</summary>
+    private const double Near = 0.01;
+
     private readonly StepPicture step;
     private readonly Recipe recipe;
 
-    // From the unit's own coordinates to those of the drawing before it is scaled: inches, y up.
+    // From the unit's own coordinates to those of the drawing before it is scaled: inches, y up, from the origin.
     private readonly Affine pose;
-    private readonly Box finished;
     private readonly Outline[] outlines;
     private readonly Box[] extents;
+    private readonly Box finished;
     private readonly SetText[] words;
-    private readonly bool across;
+
+    // The way in which the parts are pulled apart, of length one, y down: to the right, down, or slanting.
+    private readonly Place away;
 
     public ExplodedDrawing(StepPicture step, Recipe recipe)
     {
         this.step = step;
         this.recipe = recipe;
-        var size = UnitDrawing.Size(step.Plan, recipe);
-        pose = size.Height > Slender * size.Width ? new(0, -1, 1, 0, 0, size.Width) : Affine.Identity;
-        finished = Outline.Rectangle(size).Moved(pose).Bounds();
-        outlines = [.. recipe.Picture.Parts.Select(part => Outline.Of(part.Outline).Moved(pose))];
+        Outline[] own = [.. recipe.Picture.Parts.Select(part => Outline.Of(part.Outline))];
+        pose = PoseOf(own);
+        outlines = [.. own.Select(outline => outline.Moved(pose))];
         extents = [.. outlines.Select(outline => outline.Bounds())];
+        finished = Together(outlines);
         words = [.. recipe.Picture.Parts.Select(part => SetText.Of(step.Word(part.Of), Look.Label))];
-        across = Math.Abs(extents[0].Center.X - extents[^1].Center.X) > Math.Abs(extents[0].Center.Y - extents[^1].Center.Y);
+        var run = RunOf(outlines);
+        away = Math.Abs(run.X) < Near ? new(0, 1) : new Place(run.X, -run.Y) * Math.Sign(run.X);
     }
+
+    private bool Across => Math.Abs(away.Y) < Near;
+    private bool Down => Math.Abs(away.X) < Near;
 
     public Picture Fit(double width, double height, double mostScale)
     {
-        // Words below take two lines at most, as a rule; beside, as much as the longest.
+        // Words below take two lines at most, as a rule; beside, as much as the longest; on the parts, nothing.
         double gaps = Gap * (extents.Length - 1),
-            aside = words.Max(word => word.Width) + WordsAside,
-            below = (2 * Look.Label.Leading) + 3;
-        double roomAcross = across ? width - gaps : width - aside,
-            roomDown = across ? height - below : height - gaps;
-        var scale = Math.Min(mostScale, Math.Min(roomAcross / finished.Width, roomDown / finished.Height));
-        double wide = finished.Width * scale,
-            high = finished.Height * scale;
-        var toPage = new Affine(scale, 0, 0, -scale, 0, high);
+            aside = Down ? words.Max(word => word.Width) + WordsAside : 0,
+            below = Across ? (2 * Look.Label.Leading) + 3 : 0;
+        double gapsAcross = gaps * away.X,
+            gapsDown = gaps * Math.Abs(away.Y);
+        var scale = Math.Min(
+            mostScale,
+            Math.Min((width - gapsAcross - aside) / finished.Width, (height - gapsDown - below) / finished.Height)
+        );
+        double wide = (finished.Width * scale) + gapsAcross,
+            high = (finished.Height * scale) + gapsDown;
+        // Where the parts run up to the right, the first of them stands lowest.
+        var toPage = new Affine(scale, 0, 0, -scale, 0, (finished.Height * scale) + (away.Y < 0 ? gapsDown : 0));
         var parts = new Group([.. Parts(toPage), .. Arrows(toPage)]);
-        if (!across)
+        if (Across)
         {
-            return new(new Group([parts, .. WordsBeside(toPage, wide)]), wide + aside, high + gaps);
+            var lines = WordsBelow(toPage, high).ToArray();
+            return new(new Group([parts, .. lines]), wide, lines.Max(line => line.Start.Y) + 3);
         }
 
-        var lines = WordsBelow(toPage, high).ToArray();
-        var depth = lines.Max(line => line.Start.Y) + 3;
-        return new(new Group([parts, .. lines]), wide + gaps, depth);
+        return Down
+            ? new(new Group([parts, .. WordsBeside(toPage, wide)]), wide + aside, high)
+            : new(new Group([parts, .. WordsOn(toPage)]), wide, high);
+    }
+
+    /// <summary>A long column is laid on its side, and a slanting row level; a whole top stands as it hangs.</summary>
+    private Affine PoseOf(Outline[] parts)
+    {
+        var size = Together(parts);
+        var along = RunOf(parts);
+        var slants = Math.Abs(along.X) > Near && Math.Abs(along.Y) > Near;
+        var turned = Affine.Identity;
+        if (size.Height > Slender * size.Width && !slants)
+        {
+            turned = new(0, -1, 1, 0, 0, 0);
+        }
+        else if (slants && recipe.Outline is not null)
+        {
+            // The first part on the left, as its words have it.
+            turned = new(along.X, -along.Y, along.Y, along.X, 0, 0);
+        }
+
+        var box = Together([.. parts.Select(part => part.Moved(turned))]);
+        return turned.Then(Affine.Shift(-box.Left, -box.Top));
+    }
+
+    private static Box Together(Outline[] outlines) => new Outline([.. outlines.SelectMany(outline => outline.Contours)]).Bounds();
+
+    /// <summary>The way from the first part to the last, of length one.</summary>
+    /// <remarks>The middle of an end triangle lies beside the row's own line, so the way is rounded to 15 degrees.</remarks>
+    private static Place RunOf(Outline[] parts)
+    {
+        const double Step = Math.PI / 12;
+        var run = parts[^1].Bounds().Center - parts[0].Bounds().Center;
+        var angle = Math.Round(Math.Atan2(run.Y, run.X) / Step) * Step;
+        return new(Math.Cos(angle), Math.Sin(angle));
     }
 
     private IEnumerable<Node> Parts(Affine toPage)
@@ -127,9 +174,16 @@ internal sealed class ExplodedDrawing
             new(wide + WordsAside, toPage.Apply(extents[i].Center).Y + Shift(i).F + (Look.Label.CapHeight / 2))
         ));
 
+    // Parts that run aslant leave no margin for words: they stand on the parts.
+    private IEnumerable<Node> WordsOn(Affine toPage) =>
+        words.Select((word, i) => Chip.Of(word.Text, Look.Label, Shift(i).Apply(toPage.Apply(extents[i].Center))).Drawing);
+
     // Seen on the page, parts follow one another from the left or from the top.
-    private Affine Shift(int index) =>
-        across
-            ? Affine.Shift(Gap * extents.Count(other => other.Center.X < extents[index].Center.X), 0)
-            : Affine.Shift(0, Gap * extents.Count(other => other.Center.Y > extents[index].Center.Y));
+    private Affine Shift(int index)
+    {
+        double Along(Box box) => (box.Center.X * away.X) - (box.Center.Y * away.Y);
+        var mine = Along(extents[index]);
+        var before = Gap * extents.Count(other => Along(other) < mine - Near);
+        return Affine.Shift(away.X * before, away.Y * before);
+    }
 }

@@ -1,6 +1,7 @@
 using Kitwright.Plans;
 using Kitwright.Print.Drawing;
 using Kitwright.Print.Flow;
+using Kitwright.Print.Text;
 
 namespace Kitwright.Print.Pictures;
 
@@ -16,9 +17,30 @@ public sealed record StepPicture(QuiltPlan Plan, Func<string, Paint> Fill, Func<
             return new ExplodedDrawing(this, recipe).Fit(width, height, mostScale);
         }
 
+        if (recipe.Picture.Parts is [var only])
+        {
+            return Single(recipe, only, width, height, mostScale);
+        }
+
         return recipe.Kind == "joined-strip"
             ? new EndToEndDrawing(this, recipe).Fit(width, height, mostScale)
             : new TechniqueDrawing(this, recipe).Fit(width, height, mostScale);
+    }
+
+    /// <summary>A block that is one piece, with its word below.</summary>
+    private Picture Single(Recipe recipe, UnitPart only, double width, double height, double mostScale)
+    {
+        var size = UnitDrawing.Size(Plan, recipe);
+        var scale = Math.Min(mostScale, Math.Min(width / size.Width, (height - Look.Label.Leading) / size.Height));
+        double wide = size.Width * scale,
+            high = size.Height * scale;
+        var word = SetText.Of(Word(only.Of), Look.Label);
+        var unit = new Group([UnitDrawing.Of(Plan, recipe, Fill, Look.Edge)]) { Transform = Affine.Scale(scale, scale) };
+        return new(
+            new Group([unit, new TextLine(word, new((wide - word.Width) / 2, high + Look.Label.Leading))]),
+            wide,
+            high + Look.Label.Leading + 3
+        );
     }
 
     internal CutPiece? PieceOf(PathId id) => Plan.Pieces.FirstOrDefault(piece => piece.Id == id);

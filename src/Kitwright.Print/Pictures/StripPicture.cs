@@ -32,7 +32,7 @@ public sealed record StripPicture(ClothPlan Plan, Paint Fabric, double Scale)
             height = HeightOf(strip);
         var cloth = Outline.Rectangle(new(0, 0, Width, height));
         var nodes = ImmutableArray.CreateBuilder<Node>();
-        nodes.Add(new Shape(cloth, Paint.Of(Look.Wash), null) { Class = "leftover" });
+        nodes.Add(new Shape(cloth, Paint.Of(Look.Paper), null) { Class = "leftover" });
         foreach (var cut in strip.SubCuts)
         {
             var width = cut.Width.InInches.ToDouble() * Scale;
@@ -40,6 +40,7 @@ public sealed record StripPicture(ClothPlan Plan, Paint Fabric, double Scale)
             x += width * cut.Times;
         }
 
+        nodes.Add(Hatch.Over(new(x, 0, Width - x, height)));
         nodes.Add(new Shape(cloth, null, Look.Edge) { Class = "edge" });
         return new(nodes.ToImmutable()) { Id = strip.Id, Class = "strip" };
     }

@@ -135,31 +135,48 @@ internal sealed class TechniqueDrawing(StepPicture step, Recipe recipe)
         ];
     }
 
+    /// <summary>What is sewn and cut along each piece, in the piece's own coordinates, by the register it was taken into.</summary>
     private Dictionary<string, ImmutableArray<(Line, bool)>> LinesByRegister()
     {
         var lines = new Dictionary<string, ImmutableArray<(Line, bool)>>(StringComparer.Ordinal);
-        var onTop = new Dictionary<string, (string Piece, Motion ToPair)>(StringComparer.Ordinal);
-        var poses = new Dictionary<string, Motion>(StringComparer.Ordinal);
+        // The piece that lies on top in a register, and how it came to lie so.
+        var onTop = new Dictionary<string, (string Piece, Motion Pose)>(StringComparer.Ordinal);
         foreach (var verb in recipe.Verbs)
         {
             switch (verb)
             {
                 case Take take:
-                    poses[take.Into] = take.Motion;
+                    onTop[take.Into] = (take.Into, take.Motion);
                     break;
-                case Lay lay when poses.TryGetValue(lay.Top, out var pose):
-                    onTop[lay.Into] = (lay.Top, pose.Then(lay.Motion));
+                case Turn turn when onTop.TryGetValue(turn.On, out var turned):
+                    onTop[turn.On] = (turned.Piece, turned.Pose.Then(turn.Motion));
                     break;
-                case Sew sew when onTop.TryGetValue(sew.On, out var top):
-                    Add(top.Piece, top.ToPair.Inverse().Apply(sew.Line), sewn: true);
+                case Lay lay when onTop.TryGetValue(lay.Top, out var laid):
+                    onTop[lay.Into] = (laid.Piece, laid.Pose.Then(lay.Motion));
                     break;
-                case CutAlong { Left: not null, Right: not null } cut when onTop.TryGetValue(cut.On, out var top):
-                    Add(top.Piece, top.ToPair.Inverse().Apply(cut.Line), sewn: false);
+                case Sew sew when onTop.TryGetValue(sew.On, out var sewn):
+                    Add(sewn.Piece, sewn.Pose.Inverse().Apply(sew.Line), sewn: true);
+                    break;
+                case CutAlong cut when onTop.Remove(cut.On, out var divided):
+                    Divide(cut, divided);
+                    break;
+                case Press press:
+                    onTop.Remove(press.On);
                     break;
             }
         }
 
         return lines;
+
+        // What falls off is not a cut that divides the piece.
+        void Divide(CutAlong cut, (string Piece, Motion Pose) top)
+        {
+            if (cut is { Left: { } left, Right: { } right })
+            {
+                Add(top.Piece, top.Pose.Inverse().Apply(cut.Line), sewn: false);
+                onTop[left] = onTop[right] = top;
+            }
+        }
 
         void Add(string piece, Line line, bool sewn) => lines[piece] = lines.GetValueOrDefault(piece, []).Add((line, sewn));
     }

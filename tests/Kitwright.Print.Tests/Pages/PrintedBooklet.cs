@@ -11,13 +11,14 @@ namespace Kitwright.Print.Tests.Pages;
 /// <summary>A booklet as somebody else's reader gives it back: text in the order of the file, a space at each new line.</summary>
 internal sealed class PrintedBooklet
 {
-    private static readonly ConcurrentDictionary<(int, PaperSize), PrintedBooklet> Printed = new();
+    private static readonly ConcurrentDictionary<(string, int, PaperSize), PrintedBooklet> Printed = new();
 
-    private PrintedBooklet(QuiltPlan plan, PaperSize paper)
+    private PrintedBooklet(string name, int colorway, PaperSize paper)
     {
-        Plan = plan;
+        var quilt = Demo.Read(name);
+        Plan = Demo.Plan(quilt, colorway);
         using var output = new MemoryStream();
-        Booklet.Write(Demo.Quilt, plan, Demo.Shelf, paper, output);
+        Booklet.Write(quilt, Plan, Demo.Shelf, paper, output);
         Bytes = output.ToArray();
         Document = PdfDocument.Open(Bytes);
         Pages = [.. Document.GetPages()];
@@ -25,8 +26,8 @@ internal sealed class PrintedBooklet
     }
 
     /// <summary>Printed and read once, for all tests.</summary>
-    public static PrintedBooklet Of(int colorway, PaperSize paper) =>
-        Printed.GetOrAdd((colorway, paper), key => new(Demo.Plan(key.Item1), key.Item2));
+    public static PrintedBooklet Of(string quilt, int colorway, PaperSize paper) =>
+        Printed.GetOrAdd((quilt, colorway, paper), key => new(key.Item1, key.Item2, key.Item3));
 
     public QuiltPlan Plan { get; }
     public byte[] Bytes { get; }

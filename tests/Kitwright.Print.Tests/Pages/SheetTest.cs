@@ -13,7 +13,7 @@ public sealed class SheetTest
     [Theory, MemberData(nameof(Papers))]
     public void PagesHaveTheSizeOfThePaper(PaperSize paper, double width, double height)
     {
-        var booklet = PrintedBooklet.Of(0, paper);
+        var booklet = PrintedBooklet.Of(Demo.Stars, 0, paper);
         Assert.All(booklet.Pages, page => Assert.Equal((width, height), (page.Width, page.Height), (a, b) => Near(a.Item1, b.Item1) && Near(a.Item2, b.Item2)));
     }
 
@@ -22,7 +22,7 @@ public sealed class SheetTest
     [Theory, MemberData(nameof(Papers))]
     public void TheSquareIsOneInchExactly(PaperSize paper, double width, double height)
     {
-        var booklet = PrintedBooklet.Of(0, paper);
+        var booklet = PrintedBooklet.Of(Demo.Stars, 0, paper);
         var page = booklet.Pages.Single(p => p.Text.Contains("exactly one inch", StringComparison.Ordinal));
         var boxes = page.Paths.Select(path => path.GetBoundingRectangle()).OfType<UglyToad.PdfPig.Core.PdfRectangle>();
         var square = Assert.Single(boxes, box => Math.Abs(box.Width - 72) < 1);
@@ -35,7 +35,7 @@ public sealed class SheetTest
     public void EachPageCarriesItsNumberAndTheMarkOfThePlan(PaperSize paper, double width, double height)
     {
         Assert.True(width < height);
-        var booklet = PrintedBooklet.Of(0, paper);
+        var booklet = PrintedBooklet.Of(Demo.Stars, 0, paper);
         for (var i = 0; i < booklet.Pages.Count; i++)
         {
             Assert.Contains($"page {i + 1} of {booklet.Pages.Count}", booklet.Texts[i], StringComparison.Ordinal);
@@ -46,7 +46,7 @@ public sealed class SheetTest
     [Theory, MemberData(nameof(Papers))]
     public void NothingLiesOutsideThePageAndNoTextIsSmallerThanNinePoints(PaperSize paper, double width, double height)
     {
-        var booklet = PrintedBooklet.Of(0, paper);
+        var booklet = PrintedBooklet.Of(Demo.Stars, 0, paper);
         foreach (var page in booklet.Pages)
         {
             Assert.All(page.Letters, letter => Assert.True(letter.PointSize >= 9, $"{letter.Value} on page {page.Number}"));
@@ -61,7 +61,7 @@ public sealed class SheetTest
     [Fact]
     public void TextKeepsToTheMargins()
     {
-        var booklet = PrintedBooklet.Of(0, PaperSize.Letter);
+        var booklet = PrintedBooklet.Of(Demo.Stars, 0, PaperSize.Letter);
         foreach (var page in booklet.Pages)
         {
             // A word under the last part of a row may reach out by half its width.
@@ -72,7 +72,7 @@ public sealed class SheetTest
     [Fact]
     public void LettersComeFromSubsetsOfOurOwnFontsAndReadBackAsWritten()
     {
-        var booklet = PrintedBooklet.Of(0, PaperSize.Letter);
+        var booklet = PrintedBooklet.Of(Demo.Stars, 0, PaperSize.Letter);
         var fonts = booklet.Pages.SelectMany(page => page.Letters).Select(letter => letter.FontName!).Distinct().ToList();
         // Six capitals and a plus sign mark a subset (ISO 32000-1, 9.6.4).
         Assert.All(fonts, font => Assert.Matches(@"^[A-Z]{6}\+(Inter|Itnum|Inumr|Idnom|DejaVu)", font));
@@ -82,7 +82,7 @@ public sealed class SheetTest
     [Fact]
     public void EveryFontIsEmbedded()
     {
-        var booklet = PrintedBooklet.Of(0, PaperSize.Letter);
+        var booklet = PrintedBooklet.Of(Demo.Stars, 0, PaperSize.Letter);
         var lines = Poppler("pdffonts", booklet.Bytes).Skip(2).ToList();
         Assert.NotEmpty(lines);
         // Columns from the right: object and generation, unicode, subset, embedded.
@@ -92,7 +92,7 @@ public sealed class SheetTest
     [Fact]
     public void ThePdfIsTaggedSpeaksEnglishAndHasAnOutline()
     {
-        var booklet = PrintedBooklet.Of(0, PaperSize.Letter);
+        var booklet = PrintedBooklet.Of(Demo.Stars, 0, PaperSize.Letter);
         var catalog = booklet.Document.Structure.Catalog.CatalogDictionary;
         Assert.True(catalog.ContainsKey(NameToken.Create("StructTreeRoot")));
         Assert.Equal("en-US", ((StringToken)catalog.Data["Lang"]).Data);
@@ -106,7 +106,7 @@ public sealed class SheetTest
     [Fact]
     public void HeadingsTablesAndPicturesAreTaggedAsSuch()
     {
-        var booklet = PrintedBooklet.Of(0, PaperSize.Letter);
+        var booklet = PrintedBooklet.Of(Demo.Stars, 0, PaperSize.Letter);
         var structure = string.Join('\n', Poppler("pdfinfo", booklet.Bytes, "-struct"));
         Assert.Equal(8, Regex.Count(structure, @"\bH1\b"));
         Assert.Equal(5, Regex.Count(structure, "/Scope /Column"));

@@ -9,7 +9,7 @@ namespace Kitwright.Print.Tests.Pictures;
 /// <summary>The arrows of a step say what its plan and its words say.</summary>
 public sealed class StepPictureTest
 {
-    private static readonly QuiltPlan Plan = Demo.Plan(0);
+    private static readonly QuiltPlan Plan = Demo.Plan(Demo.Quilt, 0);
 
     private static readonly StepPicture Pictures = new(Plan, role => new NamedPaint(role, Color.White), _ => "step 12");
 

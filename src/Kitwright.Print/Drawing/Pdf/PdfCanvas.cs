@@ -15,10 +15,12 @@ public sealed class PdfCanvas
     private readonly XGraphics graphics;
     private readonly PdfInks inks;
     private readonly PdfTiles tiles;
+    private readonly PdfIds ids;
     private readonly double pageHeight;
 
-    private PdfCanvas(UAManager access, XGraphics graphics, PdfInks inks, PdfTiles tiles, double pageHeight)
+    private PdfCanvas(UAManager access, XGraphics graphics, PdfInks inks, PdfTiles tiles, PdfIds ids, double pageHeight)
     {
+        this.ids = ids;
         this.access = access;
         this.graphics = graphics;
         this.inks = inks;
@@ -40,13 +42,14 @@ public sealed class PdfCanvas
         var inks = new PdfInks(document);
         var access = UAManager.ForDocument(document);
         access.SetDocumentLanguage(book.Language);
+        var ids = new PdfIds();
         foreach (var drawing in book.Pages)
         {
             var page = document.AddPage();
             page.Width = XUnit.FromPoint(book.Size.Width);
             page.Height = XUnit.FromPoint(book.Size.Height);
             using var graphics = XGraphics.FromPdfPage(page);
-            var canvas = new PdfCanvas(access, graphics, inks, tiles, book.Size.Height);
+            var canvas = new PdfCanvas(access, graphics, inks, tiles, ids, book.Size.Height);
             // The library nests the first element of a page wrongly unless an artifact goes before it.
             canvas.Artifact(() => graphics.DrawRectangle(XBrushes.White, 0, 0, book.Size.Width, book.Size.Height));
             canvas.Draw(drawing, Affine.Identity, inElement: false);
@@ -57,6 +60,7 @@ public sealed class PdfCanvas
             document.Outlines.Add(bookmark.Title, document.Pages[bookmark.Page], true);
         }
 
+        ids.Write(access.StructureTreeRoot);
         document.Save(output, closeStream: false);
     }
 
@@ -160,6 +164,7 @@ public sealed class PdfCanvas
             figure.Alternative,
             new XRect(box.Left, pageHeight - box.Bottom, box.Width, box.Height)
         );
+        ids.Name(Structure.CurrentStructureElement, node.Id);
         DrawContent(node, transform, inElement: true);
         access.BeginGraphicMode();
         Structure.End();
