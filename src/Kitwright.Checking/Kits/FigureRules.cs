@@ -19,6 +19,12 @@ internal static class FigureRules
         {
             CheckCarries(line, request, findings);
         }
+
+        var complete = plan.Lines.Sum(l => (long)l.Complete);
+        if (plan.CompleteAtMost < complete || plan.CompleteAtMost > plan.Lines.Sum(l => (long)l.Wanted))
+        {
+            findings.Add("check.kits.at-most", "kits", Say.Count(plan.CompleteAtMost), Say.AtLeast(Say.Count(complete)));
+        }
     }
 
     private static void CheckFigures(KitTerms terms, FabricOutcome fabric, FindingList findings)

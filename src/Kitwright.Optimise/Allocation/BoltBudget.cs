@@ -6,8 +6,8 @@ namespace Kitwright.Optimise.Allocation;
 public sealed record BoltBudget(double Work, TimeSpan Clock)
 {
     /// <summary>While somebody waits for a page.</summary>
-    public static BoltBudget Typing { get; } = new(0.5, TimeSpan.FromSeconds(5));
+    public static BoltBudget Typing { get; } = new(0.1, TimeSpan.FromSeconds(2));
 
     /// <summary>For a plan that is going to be cut.</summary>
-    public static BoltBudget Planning { get; } = new(5, TimeSpan.FromSeconds(60));
+    public static BoltBudget Planning { get; } = new(2, TimeSpan.FromSeconds(30));
 }

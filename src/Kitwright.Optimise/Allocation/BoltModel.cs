@@ -26,15 +26,17 @@ internal sealed class BoltModel
     private IntVar? kept;
     private BoolVar? none;
 
-    public BoltModel(BoltTicks ticks)
+    /// <param name="model">A model of its own, or one that several fabrics share.</param>
+    public BoltModel(BoltTicks ticks, CpModel model)
     {
         this.ticks = ticks;
+        Model = model;
         lengths = [.. ticks.Cuts.SelectMany(k => k).SelectMany(s => s).Distinct().Order()];
         unit = lengths.Concat(ticks.Room).Append(ticks.Loss).Append(ticks.Useful).Aggregate(Gcd);
         var alone = ticks.Cuts.All(sets => sets.All(set => set.Length == 1));
         lots = alone ? 1 : ticks.Lots;
         lotOf = [.. ticks.Lot.Select(lot => alone ? 0 : lot)];
-        Served = [.. ticks.Problem.Kits.Select((k, i) => Model.NewIntVar(0, k.Kits, $"served{i}"))];
+        Served = [.. ticks.Problem.Kits.Select((k, i) => Model.NewIntVar(k.Promised, k.Kits, $"served{i}"))];
         Opened = [.. ticks.Room.Select((_, b) => Model.NewBoolVar($"opened{b}"))];
         Times = [.. ticks.Room.Select((room, b) => lengths.Select((length, c) => Model.NewIntVar(0, room / length, $"times{b}.{c}")).ToArray())];
         Rest = [.. ticks.Room.Select((room, b) => Model.NewIntVar(0, room / unit, $"rest{b}"))];
@@ -44,7 +46,7 @@ internal sealed class BoltModel
         AddOrder();
     }
 
-    public CpModel Model { get; } = new();
+    public CpModel Model { get; }
     public IntVar[] Served { get; }
     public BoolVar[] Opened { get; }
     public IntVar[][] Times { get; }
@@ -89,10 +91,9 @@ internal sealed class BoltModel
         return kept;
     }
 
-    /// <summary>Starts the next search from an allocation.</summary>
+    /// <summary>Starts the next search from an allocation; hints given before are cleared by the caller.</summary>
     public void Hint(ImmutableArray<BoltUse> uses)
     {
-        Model.ClearHints();
         var times = Ordered(TimesOf(uses));
         long[] rest = [.. times.Select((t, b) => t.Sum() == 0 ? 0 : (ticks.Room[b] / unit) - Used(t))];
         for (var b = 0; b < times.Length; b++)

@@ -18,18 +18,21 @@ public static class CpSatBolts
 {
     private const string Method = "cp-sat";
 
-    public static BoltSolver Solver(BoltBudget budget) => (problem, cancel) => Solve(problem, budget, cancel);
+    /// <summary>The search as a solver: kits that need several short fabrics are filled by one model over all of them.</summary>
+    public static IBoltSolver Solver(BoltBudget budget) => new CpSatSolver(budget);
 
-    public static BoltAllocation Solve(BoltProblem problem, BoltBudget budget, CancellationToken cancel = default)
+    /// <param name="start">An allocation to begin from, beside best fit's own.</param>
+    public static BoltAllocation Solve(BoltProblem problem, BoltBudget budget, BoltAllocation? start = null, CancellationToken cancel = default)
     {
-        var start = BestFitDecreasing.Solve(problem, cancel);
-        if (start.Proved)
+        var first = BestFitDecreasing.Solve(problem, start, cancel);
+        var ticks = new BoltTicks(problem);
+        if (first.Proved || AllocationFigures.Of(ticks, first.Uses) is null)
         {
-            return start;
+            return first;
         }
 
-        var search = new Search(new(problem), start, budget, cancel);
-        foreach (var goal in start.Goals.Select(g => g.Goal))
+        var search = new Search(ticks, first, budget, cancel);
+        foreach (var goal in first.Goals.Select(g => g.Goal))
         {
             search.Improve(goal);
         }
@@ -40,7 +43,7 @@ public static class CpSatBolts
     /// <summary>The search over one problem, goal by goal.</summary>
     private sealed class Search(BoltTicks ticks, BoltAllocation start, BoltBudget budget, CancellationToken cancel)
     {
-        private readonly BoltModel model = new(ticks);
+        private readonly BoltModel model = new(ticks, new());
         private readonly Stopwatch clock = Stopwatch.StartNew();
 
         public BoltAllocation Best { get; private set; } = start;
@@ -64,6 +67,7 @@ public static class CpSatBolts
 
         private void Run(AllocationGoal goal, LinearExpr expression)
         {
+            model.Model.ClearHints();
             model.Hint(Best.Uses);
             if (IsMost(goal))
             {

@@ -52,7 +52,7 @@ public sealed record AllocationFigures(ImmutableArray<int> Served, int Unmet, Le
         return twice || empty || rest.Any(r => r < 0) ? null : rest;
     }
 
-    /// <summary>Kits served, or null where a set is cut in part, mixes lots, or more kits come than are wanted.</summary>
+    /// <summary>Kits served, or null where a set is cut in part, mixes lots, or kits are fewer than promised or more than wanted.</summary>
     private static int? ServedKits(BoltTicks ticks, ImmutableArray<BoltUse> uses, int kit)
     {
         var sets = ticks.Cuts[kit];
@@ -79,6 +79,7 @@ public sealed record AllocationFigures(ImmutableArray<int> Served, int Unmet, Le
             }
         }
 
-        return perSet.All(s => s == perSet[0]) && perSet[0] <= ticks.Problem.Kits[kit].Kits ? perSet[0] : null;
+        var wanted = ticks.Problem.Kits[kit];
+        return perSet.All(s => s == perSet[0]) && perSet[0] >= wanted.Promised && perSet[0] <= wanted.Kits ? perSet[0] : null;
     }
 }

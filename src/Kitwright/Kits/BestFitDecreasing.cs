@@ -14,30 +14,66 @@ namespace Kitwright.Kits;
 /// </remarks>
 public static class BestFitDecreasing
 {
-    public static BoltAllocation Solve(BoltProblem problem, CancellationToken cancel = default)
+    /// <summary>Best fit as a solver: kits are filled in the proportion wanted, and then line by line.</summary>
+    public static IBoltSolver Solver { get; } = new BestFitSolver();
+
+    public static BoltAllocation Solve(BoltProblem problem, BoltAllocation? start = null, CancellationToken cancel = default)
     {
         cancel.ThrowIfCancellationRequested();
         var ticks = new BoltTicks(problem);
-        var longestFirst = Enumerable.Range(0, problem.Kits.Length)
+        var made = Made(ticks).ToList();
+        if (start is not null && AllocationFigures.Of(ticks, start.Uses) is { } figures)
+        {
+            made.Add((start.Uses, figures));
+        }
+
+        if (made.Count == 0)
+        {
+            // Promises that best fit does not keep, and no start that does: they are dropped.
+            return Solve(problem with { Kits = [.. problem.Kits.Select(k => k with { Promised = 0 })] }, null, cancel);
+        }
+
+        var best = made.MinBy(m => m.Figures);
+        return new(best.Uses, best.Figures, AllocationBounds.Goals(ticks, best.Figures), "best-fit-decreasing", 0, "done");
+    }
+
+    /// <summary>Whether best fit serves every kit that is wanted.</summary>
+    public static bool Serves(BoltProblem problem) => Made(new(problem)).Any(m => m.Figures.Unmet == 0);
+
+    private static IEnumerable<(ImmutableArray<BoltUse> Uses, AllocationFigures Figures)> Made(BoltTicks ticks)
+    {
+        var longestFirst = Enumerable.Range(0, ticks.Problem.Kits.Length)
             .OrderByDescending(kit => ticks.Cuts[kit].SelectMany(s => s).DefaultIfEmpty(0).Max())
             .ThenByDescending(kit => ticks.Cuts[kit].SelectMany(s => s).Sum())
             .ToImmutableArray();
-        ImmutableArray<int> shortestFirst = [.. longestFirst.Reverse()];
-        var (uses, figures) = new[] { Of(ticks, longestFirst, false), Of(ticks, longestFirst, true), Of(ticks, shortestFirst, false), Of(ticks, shortestFirst, true) }
-            .MinBy(made => made.Figures)!;
-        return new(uses, figures, AllocationBounds.Goals(ticks, figures), "best-fit-decreasing", 0, "done");
+        ImmutableArray<ImmutableArray<int>> orders = [longestFirst, [.. longestFirst.Reverse()]];
+        foreach (var order in orders)
+        {
+            foreach (var longestBolt in new[] { false, true })
+            {
+                var uses = Uses(ticks, order, longestBolt);
+                if (AllocationFigures.Of(ticks, uses) is { } figures)
+                {
+                    yield return (uses, figures);
+                }
+            }
+        }
     }
 
-    private static (ImmutableArray<BoltUse> Uses, AllocationFigures Figures) Of(BoltTicks ticks, ImmutableArray<int> order, bool longestBolt)
+    private static ImmutableArray<BoltUse> Uses(BoltTicks ticks, ImmutableArray<int> order, bool longestBolt)
     {
         var table = new Table(ticks, longestBolt);
         foreach (var kit in order)
         {
-            for (var i = 0; i < ticks.Problem.Kits[kit].Kits && table.TryKit(kit); i++) { }
+            table.Serve(kit, ticks.Problem.Kits[kit].Promised);
         }
 
-        var uses = table.Uses();
-        return (uses, AllocationFigures.Of(ticks, uses)!);
+        foreach (var kit in order)
+        {
+            table.Serve(kit, ticks.Problem.Kits[kit].Kits - ticks.Problem.Kits[kit].Promised);
+        }
+
+        return table.Uses();
     }
 
     private sealed class Table(BoltTicks ticks, bool longestBolt)
@@ -46,7 +82,13 @@ public static class BestFitDecreasing
         private readonly bool[] opened = new bool[ticks.Room.Length];
         private readonly Dictionary<int, Dictionary<(int Kit, int Set, int Cut), int>> made = [];
 
-        public bool TryKit(int kit)
+        /// <summary>Kits up to a number, as long as they fit.</summary>
+        public void Serve(int kit, int count)
+        {
+            for (var i = 0; i < count && TryKit(kit); i++) { }
+        }
+
+        private bool TryKit(int kit)
         {
             var taken = new List<(int Bolt, int Set, int Cut)>();
             for (var set = 0; set < ticks.Cuts[kit].Length; set++)

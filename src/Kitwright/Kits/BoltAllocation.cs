@@ -51,6 +51,3 @@ public sealed record GoalBound(AllocationGoal Goal, Rational Value, Rational Bou
 {
     public bool Proved => Value == Bound;
 }
-
-/// <summary>Makes an allocation; deterministic under its own work limit, and always answers.</summary>
-public delegate BoltAllocation BoltSolver(BoltProblem problem, CancellationToken cancel);

@@ -38,6 +38,9 @@ public enum AllocationAim
 /// <param name="Sets">Cuts that must come from one lot stand in one set.</param>
 public sealed record KitCuts(string Colorway, int Kits, ImmutableArray<LotSet> Sets)
 {
+    /// <summary>So many of them are served before anything else: other fabrics of these kits are cut as well.</summary>
+    public int Promised { get; init; }
+
     public int CutsPerKit => Sets.Sum(s => s.Cuts.Length);
 
     public Length LengthPerKit => Sets.SelectMany(s => s.Cuts).Aggregate(Length.Zero, (sum, cut) => sum + cut.Length);

@@ -5,7 +5,7 @@ using Kitwright.Measure;
 namespace Kitwright.Kits;
 
 /// <summary>How many kits of one colorway the bolts carry when they are cut for nothing else.</summary>
-public sealed class KitCarrying(Shelf shelf, KitTerms terms, BoltSolver solve, CancellationToken cancel)
+public sealed class KitCarrying(Shelf shelf, KitTerms terms, IBoltSolver solver, CancellationToken cancel)
 {
     /// <summary>More kits than this are never counted.</summary>
     public const int Most = 100_000;
@@ -28,7 +28,7 @@ public sealed class KitCarrying(Shelf shelf, KitTerms terms, BoltSolver solve, C
             return (most, most);
         }
 
-        var found = solve(problem with { Kits = [cuts with { Kits = most }] }, cancel);
+        var found = solver.Allocate(problem with { Kits = [cuts with { Kits = most }] }, null, cancel);
         var unmet = found.Goals[0].Bound.Ceiling();
         return (found.Figures.Served[0], most - (int)(unmet / cuts.CutsPerKit));
     }

@@ -13,7 +13,7 @@ public static class KitOrdering
         KitTerms terms,
         FabricOutcome outcome,
         ImmutableArray<KitCuts> kits,
-        BoltSolver solve,
+        IBoltSolver solver,
         CancellationToken cancel
     )
     {
@@ -23,7 +23,7 @@ public static class KitOrdering
         }
 
         var putUp = terms.PutUpOf(shelf, outcome.Fabric);
-        ImmutableArray<KitCuts> unmet = [.. kits.Select((k, i) => k with { Kits = k.Kits - outcome.Figures.Served[i] }).Where(k => k.Kits > 0)];
+        ImmutableArray<KitCuts> unmet = [.. kits.Select((k, i) => k with { Kits = k.Kits - outcome.Figures.Served[i], Promised = 0 }).Where(k => k.Kits > 0)];
         if (unmet.SelectMany(k => k.Sets).SelectMany(s => s.Cuts).Any(c => c.Length > putUp - terms.LoadLoss))
         {
             return null;
@@ -31,9 +31,9 @@ public static class KitOrdering
 
         // One bolt a cut is always enough; with no remnant worth keeping, waste counts the bolts.
         var plenty = new BoltProblem(outcome.Fabric, [], unmet, terms.LoadLoss, Length.Zero, AllocationAim.Whole);
-        var simple = BestFitDecreasing.Solve(plenty with { Bolts = NewBolts.Of(outcome.Fabric, putUp, unmet.Sum(k => k.Kits * k.CutsPerKit)) }, cancel);
+        var simple = BestFitDecreasing.Solve(plenty with { Bolts = NewBolts.Of(outcome.Fabric, putUp, unmet.Sum(k => k.Kits * k.CutsPerKit)) }, null, cancel);
         var enough = plenty with { Bolts = NewBolts.Of(outcome.Fabric, putUp, simple.Figures.Opened) };
-        var found = solve(enough, cancel);
+        var found = solver.Allocate(enough, simple, cancel);
         var bolts = found.Figures.Opened;
         var atLeast = (int)found.Goals.Single(g => g.Goal == AllocationGoal.Opened).Bound.Ceiling();
         var shortLength = outcome.ShortLength;

@@ -6,17 +6,22 @@ namespace Kitwright.Kits;
 
 /// <summary>What the shelf gives to a request: which bolt gives which cut, what is short, and what to order.</summary>
 /// <param name="Lines">One per colorway, in the order of the request.</param>
+/// <param name="CompleteAtMost">No dealing of these bolts fills more of the wanted kits, over all colorways.</param>
 /// <param name="Fabrics">One per fabric that the request names, by number.</param>
 /// <param name="Order">What would make the wanted kits whole; empty where nothing is short.</param>
 public sealed record KitPlan(
     KitTerms Terms,
     ImmutableArray<LineOutcome> Lines,
+    int CompleteAtMost,
     ImmutableArray<FabricOutcome> Fabrics,
     ImmutableArray<OrderLine> Order
 )
 {
     public const string Format = "kitwright-kits";
     public const int Version = 1;
+
+    /// <summary>Wanted kits that come out whole, over all colorways.</summary>
+    public int Complete => Lines.Sum(l => l.Complete);
 }
 
 /// <summary>One colorway of the request.</summary>

@@ -8,12 +8,13 @@ namespace Kitwright.Kits;
 public static class KitPlanning
 {
     /// <summary>The plan, or what is wrong with the request. A fabric that the shelf does not know counts as no bolt.</summary>
-    /// <param name="solve"><see cref="BestFitDecreasing.Solve"/>, or a search that starts from it.</param>
+    /// <remarks>Where cloth is short, whole kits come first: what several fabrics share is dealt to them together.</remarks>
+    /// <param name="solver"><see cref="BestFitDecreasing.Solver"/>, or a search that starts from it.</param>
     public static Checked<KitPlan> Plan(
         Shelf shelf,
         KitRequest request,
         KitTerms terms,
-        BoltSolver solve,
+        IBoltSolver solver,
         CancellationToken cancel = default
     )
     {
@@ -29,11 +30,13 @@ public static class KitPlanning
             .OrderBy(g => g.Key, StringComparer.Ordinal)
             .Select(g => new BoltProblem(g.Key, shelf.BoltsOf(g.Key), [.. g], terms.LoadLoss, terms.UsefulRemnant, AllocationAim.Whole))
             .ToImmutableArray();
-        var fabrics = problems.Select(p => Outcome(shelf, p, solve(p, cancel))).ToImmutableArray();
-        var carrying = new KitCarrying(shelf, terms, solve, cancel);
-        var lines = request.Lines.Select((line, i) => carrying.Outcome(line, cuts[i], Complete(line, problems, fabrics)));
-        var orders = problems.Zip(fabrics, (p, f) => KitOrdering.Of(shelf, terms, f, p.Kits, solve, cancel));
-        return new(new(terms, [.. lines], fabrics, [.. orders.OfType<OrderLine>()]), findings);
+        var dealing = KitSharing.Of(problems, solver, cancel);
+        var fabrics = problems.Zip(dealing.Allocations, (p, found) => Outcome(shelf, p, found)).ToImmutableArray();
+        var carrying = new KitCarrying(shelf, terms, solver, cancel);
+        var lines = request.Lines.Select((line, i) => carrying.Outcome(line, cuts[i], Complete(line, problems, fabrics))).ToImmutableArray();
+        var orders = problems.Zip(fabrics, (p, f) => KitOrdering.Of(shelf, terms, f, p.Kits, solver, cancel));
+        var atMost = lines.Sum(l => dealing.Kits.ContainsKey(l.Colorway) ? 0 : l.Wanted) + dealing.AtMost;
+        return new(new(terms, lines, atMost, fabrics, [.. orders.OfType<OrderLine>()]), findings);
     }
 
     private static FabricOutcome Outcome(Shelf shelf, BoltProblem problem, BoltAllocation found) =>

@@ -23,6 +23,16 @@ public static class KitWords
             ("brings", line.Limit.Brings)
         );
 
+    /// <summary>How many of the wanted kits come out whole, over all colorways, and whether more may be possible.</summary>
+    public static Message Filled(KitPlan plan) =>
+        Message.Of(
+            "kits.filled",
+            ("complete", plan.Complete),
+            ("wanted", plan.Lines.Sum(l => l.Wanted)),
+            ("most", plan.CompleteAtMost),
+            ("open", plan.Complete == plan.CompleteAtMost ? "no" : "yes")
+        );
+
     /// <summary>What is missing of a fabric for the wanted kits; null where nothing is.</summary>
     public static Message? Short(FabricOutcome fabric) =>
         fabric.Short.IsEmpty

@@ -22,7 +22,7 @@ public sealed class KitCheckerTest
     ]);
 
     private static KitPlan Plan() =>
-        KitPlanning.Plan(Shelf, Request, KitTerms.Usual, BestFitDecreasing.Solve, TestContext.Current.CancellationToken).Value!;
+        KitPlanning.Plan(Shelf, Request, KitTerms.Usual, BestFitDecreasing.Solver, TestContext.Current.CancellationToken).Value!;
 
     [Fact]
     public void A_plan_as_made_passes() => Assert.Empty(KitChecker.Check(Shelf, Request, Plan()));
@@ -44,6 +44,7 @@ public sealed class KitCheckerTest
             { "waste made small", "check.kits.figure" },
             { "a bound beyond the figure", "check.kits.bound" },
             { "one kit more carried", "check.kits.carries" },
+            { "fewer kits at most than there are", "check.kits.at-most" },
             { "too small an order", "check.kits.order" },
             { "an order for something else", "check.kits.order-short" },
         };
@@ -74,6 +75,7 @@ public sealed class KitCheckerTest
             "waste made small" => WithFabric(plan, f => f with { Figures = f.Figures with { Waste = Length.Zero } }),
             "a bound beyond the figure" => WithFabric(plan, f => f with { Goals = f.Goals.SetItem(1, f.Goals[1] with { Bound = f.Goals[1].Value + 1 }) }),
             "one kit more carried" => plan with { Lines = [plan.Lines[0] with { Carries = plan.Lines[0].Carries + 1 }] },
+            "fewer kits at most than there are" => plan with { CompleteAtMost = plan.Lines[0].Complete - 1 },
             "too small an order" => plan with { Order = [plan.Order[0] with { Bolts = 0, BoltsAtLeast = 0 }] },
             "an order for something else" => plan with { Order = [plan.Order[0] with { Short = Length.Inch }] },
             _ => throw new ArgumentOutOfRangeException(nameof(slip)),

@@ -13,7 +13,7 @@ public sealed class CpSatBoltsTest
 {
     private static CancellationToken Cancel => TestContext.Current.CancellationToken;
 
-    private static BoltAllocation Solve(BoltProblem problem) => CpSatBolts.Solve(problem, BoltBudget.Planning, Cancel);
+    private static BoltAllocation Solve(BoltProblem problem) => CpSatBolts.Solve(problem, BoltBudget.Planning, null, Cancel);
 
     [Fact]
     public void Meets_the_exhaustive_search_and_proves_it() =>
@@ -35,7 +35,7 @@ public sealed class CpSatBoltsTest
             problem =>
             {
                 var best = ExhaustiveSearch.Best(problem);
-                var found = BestFitDecreasing.Solve(problem, Cancel);
+                var found = BestFitDecreasing.Solve(problem, null, Cancel);
                 Assert.True(best.Unmet <= found.Figures.Unmet);
                 Assert.True(found.Goals[0].Bound <= best.Unmet);
                 if (best.Unmet == found.Figures.Unmet)
@@ -56,7 +56,7 @@ public sealed class CpSatBoltsTest
             [FreeKits("c", 1, 5), FreeKits("d", 2, 4), FreeKits("e", 1, 3), FreeKits("f", 2, 2)],
             useful: 2
         );
-        Assert.Equal(1, BestFitDecreasing.Solve(problem, Cancel).Figures.Unmet);
+        Assert.Equal(1, BestFitDecreasing.Solve(problem, null, Cancel).Figures.Unmet);
         var found = Solve(problem);
         Assert.Equal(0, found.Figures.Unmet);
         Assert.Equal(Length.Inches(2), found.Figures.Waste);
@@ -111,8 +111,8 @@ public sealed class CpSatBoltsTest
     {
         var problem = BoltBenchmarks.Irregular(bolts: 12, kinds: 4, kits: 20, seed: 3);
         var budget = new BoltBudget(0.05, TimeSpan.FromMinutes(5));
-        var first = CpSatBolts.Solve(problem, budget, Cancel);
-        var second = CpSatBolts.Solve(problem, budget, Cancel);
+        var first = CpSatBolts.Solve(problem, budget, null, Cancel);
+        var second = CpSatBolts.Solve(problem, budget, null, Cancel);
         Assert.Equal(JsonSerializer.Serialize(first, PlanJson.Options), JsonSerializer.Serialize(second, PlanJson.Options));
     }
 
@@ -120,9 +120,9 @@ public sealed class CpSatBoltsTest
     public void A_search_that_is_cut_short_still_answers_and_says_so()
     {
         var problem = BoltBenchmarks.Irregular(bolts: 24, kinds: 4, kits: 60, seed: 1);
-        var found = CpSatBolts.Solve(problem, new(0.0001, TimeSpan.FromMinutes(5)), Cancel);
+        var found = CpSatBolts.Solve(problem, new(0.0001, TimeSpan.FromMinutes(5)), null, Cancel);
         Assert.Equal("work-limit", found.StoppedBy);
-        Assert.True(found.Figures.CompareTo(BestFitDecreasing.Solve(problem, Cancel).Figures) <= 0);
+        Assert.True(found.Figures.CompareTo(BestFitDecreasing.Solve(problem, null, Cancel).Figures) <= 0);
         Assert.False(found.Proved);
     }
 }

@@ -42,7 +42,7 @@ public sealed class PublishedBinsTest
 
             // D. S. Johnson's guarantee for best fit decreasing: at most 11/9 of the fewest, and 4 (from memory).
             var problem = Problem(File.ReadAllLines(file), bolts: ((11 * best) / 9) + 4);
-            var found = BestFitDecreasing.Solve(problem, TestContext.Current.CancellationToken);
+            var found = BestFitDecreasing.Solve(problem, null, TestContext.Current.CancellationToken);
             Assert.Equal(0, found.Figures.Unmet);
             Assert.True(found.Figures.Opened >= best, file);
             Assert.True(AllocationBounds.Opened(new(problem), 0) <= best, file);

@@ -31,7 +31,7 @@ internal static class KitCases
 
     public static KitPlan Plan(Shelf shelf, KitTerms terms, params ImmutableArray<KitLine> lines)
     {
-        var made = KitPlanning.Plan(shelf, new(lines), terms, BestFitDecreasing.Solve);
+        var made = KitPlanning.Plan(shelf, new(lines), terms, BestFitDecreasing.Solver);
         Assert.DoesNotContain(made.Findings, f => f.Weight == Weight.Fault);
         return made.Value!;
     }

@@ -59,6 +59,18 @@ public sealed class KitPlanningTest
     }
 
     [Fact]
+    public void Where_cloth_is_short_it_goes_to_whole_kits()
+    {
+        // F gives two of either line, G one of Dawn and one of Dusk: fabric by fabric, two of Dusk (shorter) would be
+        // cut from F and one kit of the three that G could serve would come out whole.
+        var shelf = ShelfOf(Bolt("b", "F", 61), Bolt("c", "G", 37), Bolt("d", "H", 21));
+        var plan = Plan(shelf, Terms, Line("Dawn", 2, Need("A", "F", 30), Need("B", "G", 36)), Line("Dusk", 2, Need("A", "F", 25), Need("B", "H", 20)));
+        Assert.Equal([1, 1], plan.Lines.Select(l => l.Complete));
+        Assert.Equal(2, plan.CompleteAtMost);
+        Assert.Equal("2 of 4 kits come out whole.", Catalog.English.Say(KitWords.Filled(plan)));
+    }
+
+    [Fact]
     public void Each_kit_gets_each_length_once_and_bolts_are_squared_once()
     {
         var shelf = ShelfOf(Bolt("b", "F", 100), Bolt("c", "F", 60, "L2"));
@@ -110,7 +122,7 @@ public sealed class KitPlanningTest
     public void A_length_beyond_any_new_bolt_is_said_and_not_ordered()
     {
         var shelf = new Shelf([Fabric("F", putUpYards: 1)], []);
-        var made = KitPlanning.Plan(shelf, new([Line("Dawn", 1, Need("A", "F", 40))]), Terms, BestFitDecreasing.Solve, Cancel);
+        var made = KitPlanning.Plan(shelf, new([Line("Dawn", 1, Need("A", "F", 40))]), Terms, BestFitDecreasing.Solver, Cancel);
         Assert.Empty(made.Value!.Order);
         Assert.Equal("kits.longer-than-bolt", Assert.Single(made.Findings).Rule);
     }
@@ -118,7 +130,7 @@ public sealed class KitPlanningTest
     [Fact]
     public void A_fabric_that_the_shelf_does_not_know_is_noted_and_ordered()
     {
-        var made = KitPlanning.Plan(Shelf.Empty, new([Line("Dawn", 2, Need("A", "F", 36))]), Terms, BestFitDecreasing.Solve, Cancel);
+        var made = KitPlanning.Plan(Shelf.Empty, new([Line("Dawn", 2, Need("A", "F", 36))]), Terms, BestFitDecreasing.Solver, Cancel);
         Assert.Equal("kits.unknown-fabric", Assert.Single(made.Findings).Rule);
         Assert.Equal(1, Assert.Single(made.Value!.Order).Bolts);
     }
@@ -127,7 +139,7 @@ public sealed class KitPlanningTest
     public void A_request_at_fault_is_found()
     {
         string[] Rules(params KitLine[] lines) =>
-            [.. KitPlanning.Plan(Shelf.Empty, new([.. lines]), Terms, BestFitDecreasing.Solve, Cancel).Findings.Where(f => f.Weight == Weight.Fault).Select(f => f.Rule)];
+            [.. KitPlanning.Plan(Shelf.Empty, new([.. lines]), Terms, BestFitDecreasing.Solver, Cancel).Findings.Where(f => f.Weight == Weight.Fault).Select(f => f.Rule)];
 
         Assert.Equal(["kits.no-colorway"], Rules());
         Assert.Equal(["kits.no-needs"], Rules(Line("Dawn", 1)));
