@@ -69,7 +69,7 @@ public static class Directions
                 break;
             case "joined-strip":
                 lines.Add(Message.Of("step.strip.join", ("pieces", Counted(takes.Select(t => labels[t])))));
-                lines.Add(Message.Of("step.strip.cut", ("copies", recipe.Makes.Length), ("length", recipe.Width)));
+                lines.Add(Message.Of("step.strip.cut", ("copies", recipe.Makes.Length), ("length", Length.Max(recipe.Width, recipe.Height))));
                 break;
             case "half-square-triangle" or "setting-corner":
                 lines.Add(Message.Of("step.triangle.once", ("piece", labels[takes[0]])));
