@@ -26,7 +26,7 @@ public sealed class HostilePlanTest
     /// <summary>What a plan need not have, and where 0, no or the first of a few is right for the sampler.</summary>
     private static readonly string[] MayBeLeftOut =
     [
-        "colorway", "batting", "picture", "outline", "shows", "left",
+        "colorway", "batting", "picture", "outline", "shows", "left", "searched",
         "spare", "crossTrim", "minimumCut", "work", "trims", "surplus", "allowance", "seam",
         "turned", "counted", "across", "status", "toward", "kind",
     ];
