@@ -1,6 +1,8 @@
 using System.CommandLine;
 using Kitwright.App.Planning;
 using Kitwright.App.Web;
+using Kitwright.Findings;
+using Kitwright.Shop;
 using Kitwright.Words;
 
 namespace Kitwright.App.Commands;
@@ -10,6 +12,13 @@ internal static class ServeCommand
 {
     private const int UsualPort = 5151;
 
+    private static string UsualDatabase { get; } =
+        Path.Combine(
+            Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.Create),
+            "kitwright",
+            "shop.db"
+        );
+
     public static Command Make()
     {
         var port = new Option<int>("--port")
@@ -17,17 +26,31 @@ internal static class ServeCommand
             Description = Inputs.Say("command.port"),
             DefaultValueFactory = _ => UsualPort,
         };
-        var command = new Command("serve", Inputs.Say("command.serve")) { port };
+        var database = new Option<string>("--database")
+        {
+            Description = Inputs.Say("command.database"),
+            DefaultValueFactory = _ => UsualDatabase,
+        };
+        var command = new Command("serve", Inputs.Say("command.serve")) { port, database };
         command.SetAction(
             async (parsed, cancel) =>
             {
-                await using var app = WebApp.Build(new(parsed.GetValue(port), ShopWorkbench.OfExamples()));
-                await app.StartAsync(cancel);
-                parsed.InvocationConfiguration.Output.WriteLine(
-                    Catalog.English.Say("command.serving", ("address", app.Urls.First()))
-                );
-                await app.WaitForShutdownAsync(cancel);
-                return ExitCode.Good;
+                var output = parsed.InvocationConfiguration.Output;
+                try
+                {
+                    using var store = ShopStore.Open(parsed.GetValue(database)!, TimeProvider.System);
+                    await store.Demo.Seed(cancel);
+                    await using var app = WebApp.Build(new(parsed.GetValue(port), await ShopWorkbench.OfStore(store, cancel)));
+                    await app.StartAsync(cancel);
+                    output.WriteLine(Catalog.English.Say("command.serving", ("address", app.Urls.First())));
+                    await app.WaitForShutdownAsync(cancel);
+                    return ExitCode.Good;
+                }
+                catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+                {
+                    Report.Write(output, [Finding.Of("serve.cannot-start", "serve", ("why", fault.Message))]);
+                    return ExitCode.Findings;
+                }
             }
         );
         return command;

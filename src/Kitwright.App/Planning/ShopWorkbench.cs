@@ -9,6 +9,9 @@ using Kitwright.Optimise.Allocation;
 using Kitwright.Piecing;
 using Kitwright.Plans;
 using Kitwright.Quilts;
+using Kitwright.Shop;
+using Kitwright.Shop.Revisions;
+using Kitwright.Words;
 
 namespace Kitwright.App.Planning;
 
@@ -16,7 +19,12 @@ namespace Kitwright.App.Planning;
 /// The shop's quilts, shelf and plans for the pages. A plan is worked out once for each quilt, colorway and set of
 /// options, whoever asks; the cache holds the newest and is keyed by the plan's own hash.
 /// </summary>
-public sealed class ShopWorkbench(ImmutableArray<ShelfQuilt> quilts, Shelf shelf, PlanOptions options) : IWorkbench
+public sealed class ShopWorkbench(
+    ImmutableArray<ShelfQuilt> quilts,
+    Shelf shelf,
+    PlanOptions options,
+    Action<string, Quilt>? save = null
+) : IWorkbench
 {
     private const int MostKept = 256;
 
@@ -39,6 +47,41 @@ public sealed class ShopWorkbench(ImmutableArray<ShelfQuilt> quilts, Shelf shelf
             PlanOptions.Usual
         );
 
+    /// <summary>The shop of a database: its projects as they stand, its shelf, and every kept change as a revision.</summary>
+    public static async Task<ShopWorkbench> OfStore(ShopStore store, CancellationToken cancel)
+    {
+        var quilts = ImmutableArray.CreateBuilder<ShelfQuilt>();
+        foreach (var line in await store.Projects.All(cancel))
+        {
+            if (await store.Projects.Find(line.Slug, cancel) is { } project && QuiltFile.Read(project.Current.Json).Value is { } quilt)
+            {
+                quilts.Add(new(line.Slug, quilt));
+            }
+        }
+
+        return new(
+            quilts.ToImmutable(),
+            await store.Stock.Shelf(cancel),
+            PlanOptions.Usual,
+            (slug, quilt) => Save(store, slug, quilt).GetAwaiter().GetResult()
+        );
+    }
+
+    private static async Task Save(ShopStore store, string slug, Quilt quilt)
+    {
+        if (await store.Projects.Find(slug) is { } project)
+        {
+            var edit = new Edit(
+                Guid.NewGuid(),
+                project.Current.Id,
+                Message.Of("revision.sentence"),
+                QuiltFile.Write(quilt),
+                Environment.UserName
+            );
+            await store.Projects.Keep(project.Project.Id, edit);
+        }
+    }
+
     public Planned Plan(Quilt quilt, string? colorway)
     {
         var chosen = colorway is null ? null : quilt.Colorway(colorway);
@@ -52,7 +95,12 @@ public sealed class ShopWorkbench(ImmutableArray<ShelfQuilt> quilts, Shelf shelf
             .Value;
     }
 
-    public void Keep(string slug, Quilt quilt) => revisions.AddOrUpdate(slug, _ => [quilt], (_, before) => before.Push(quilt));
+    public void Keep(string slug, Quilt quilt)
+    {
+        // On disk first: what the page shows as kept is kept.
+        save?.Invoke(slug, quilt);
+        revisions.AddOrUpdate(slug, _ => [quilt], (_, before) => before.Push(quilt));
+    }
 
     public Quilt? Before(string slug) =>
         revisions.TryGetValue(slug, out var chain) && chain.Pop() is { IsEmpty: false } earlier ? earlier.Peek() : null;
