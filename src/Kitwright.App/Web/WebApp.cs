@@ -24,6 +24,8 @@ public static class WebApp
         StaticWebAssetsLoader.UseStaticWebAssets(builder.Environment, builder.Configuration);
         builder.WebHost.UseUrls($"http://127.0.0.1:{options.Port}");
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        // A start that fails is reported as a finding, once.
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting", LogLevel.None);
 
         builder.Services.AddDataProtection();
         builder.Services.Configure<KeyManagementOptions>(keys =>
