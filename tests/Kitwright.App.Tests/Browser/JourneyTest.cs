@@ -113,7 +113,7 @@ public sealed class JourneyTest(Chromium chromium)
             await visit.AddressHas($"{colorway}:1");
         }
 
-        await Assertions.Expect(visit.Page.GetByText("Nothing: the bolts carry all kits that are wanted.")).ToBeVisibleAsync();
+        await Assertions.Expect(visit.Page.GetByText("Nothing: the bolts carry all kits that are wanted.")).ToBeVisibleAsync(new() { Timeout = 120_000 });
     }
 
     [Fact]
