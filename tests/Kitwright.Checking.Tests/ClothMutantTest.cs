@@ -63,6 +63,9 @@ public sealed class ClothMutantTest
         { "bound one unit too low", "check.cloth.bound", p => p.EditCloth("A", c => c with { Proof = c.Proof with { Bound = c.Proof.Bound - c.Proof.Unit } }) },
         { "bound above the plan", "check.cloth.bound-above", p => p.EditCloth("A", c => c with { Proof = c.Proof with { Bound = c.Cut } }) },
         { "proved claimed without a proof", "check.cloth.status", p => p.EditCloth("A", c => c with { Proof = c.Proof with { Status = ProofStatus.Proved } }) },
+        { "proved by search without a search", "check.cloth.status", p => p.EditCloth("A", c => BySearch(c) with { Proof = BySearch(c).Proof with { Searched = false } }) },
+        { "search that added nothing", "check.cloth.bound", p => p.EditCloth("A", c => c with { Proof = c.Proof with { Searched = true } }) },
+        { "search above the plan", "check.cloth.bound-above", p => p.EditCloth("A", c => BySearch(c) with { Proof = BySearch(c).Proof with { Bound = c.Cut } }) },
         { "duals of another demand", "check.cloth.bound-figures", p => p.EditCloth("A", c => c with { Proof = c.Proof with { Duals = [1] } }) },
         { "dual below nothing", "check.cloth.bound-figures", p => p.EditCloth("A", c => c with { Proof = c.Proof with { Duals = [.. c.Demand.Select(_ => -1L)] } }) },
         { "unit that does not divide the sizes", "check.cloth.bound-figures", p => p.EditCloth("A", c => c with { Proof = c.Proof with { Unit = Length.Inches(1) } }) },
@@ -72,4 +75,20 @@ public sealed class ClothMutantTest
     [Theory]
     [MemberData(nameof(Wrong))]
     public void A_wrong_cutting_plan_is_refused(string name) => Wrong.MustBeRefused(name);
+
+    /// <summary>What a search adds to a bound is its word, as long as it is said.</summary>
+    [Fact]
+    public void A_search_may_close_the_gap() =>
+        Assert.Equal([], PlanChecker.Check(Sampler.Plan.EditCloth("A", BySearch)).Findings.Select(f => f.Rule));
+
+    private static ClothPlan BySearch(ClothPlan cloth) =>
+        cloth with
+        {
+            Proof = cloth.Proof with
+            {
+                Status = ProofStatus.ProvedBySearch,
+                Bound = cloth.Cut - cloth.Terms.Straightening,
+                Searched = true,
+            },
+        };
 }

@@ -34,6 +34,17 @@ public sealed class OtherSewingTest
         Assert.NotEmpty(Rules(OtherSewing.SquareOnPoint().Resize("A1", Length.Inches(new Rational(-3, 8)), Length.Inches(new Rational(-3, 8)))));
 
     [Fact]
+    public void An_allowance_may_be_wider_than_the_seam() =>
+        Assert.DoesNotContain(
+            Rules(OtherSewing.WideAndNarrow().Resize("B1", Length.Inches(1), Length.Zero)),
+            r => r.StartsWith("check.sewing", StringComparison.Ordinal)
+        );
+
+    [Fact]
+    public void Waste_that_would_show_beyond_a_narrow_piece_is_refused() =>
+        Assert.Contains("check.sewing.sticks-out", Rules(OtherSewing.WideAndNarrow().Resize("B1", Length.Inches(2), Length.Zero)));
+
+    [Fact]
     public void A_unit_may_be_a_triangle() => Assert.Equal([], Found(OtherSewing.CornersAsUnits()));
 
     [Fact]
@@ -43,6 +54,13 @@ public sealed class OtherSewingTest
     [Fact]
     public void An_outline_of_another_size_is_refused() =>
         Assert.Contains("check.sewing.outline", Rules(Outlined((0, 0), (5, 0), (0, 6))));
+
+    [Fact]
+    public void A_size_that_is_not_its_outline_and_two_seams_is_refused() =>
+        Assert.Contains(
+            "check.sewing.outline",
+            Rules(OtherSewing.CornersAsUnits().EditRecipe("unit/corner", r => r with { Width = r.Width + Length.Inches(0, 1, 64) }))
+        );
 
     [Fact]
     public void An_outline_away_from_the_origin_is_refused() =>

@@ -60,7 +60,10 @@ internal static class OutlineRule
         return true;
     }
 
-    /// <summary>The outline begins at the origin, and the stated size is its own and two seams, rounded up by less than a step.</summary>
+    /// <summary>
+    /// The outline begins at the origin, and the stated size is its own and two seams; one that no ruler has is rounded
+    /// up to a step.
+    /// </summary>
     private static bool Fits(Recipe recipe, ReadOnlySpan<Point> corners, Table table)
     {
         Surd left = corners[0].X,
@@ -80,7 +83,13 @@ internal static class OutlineRule
 
     private static bool IsSize(Length size, Surd finished, Table table)
     {
-        var excess = (Surd)size - finished - (2 * (Surd)table.Seam);
-        return excess.Sign >= 0 && excess < (Surd)table.RulerStep;
+        var exact = finished + (2 * (Surd)table.Seam);
+        if (exact.IsRational)
+        {
+            return (Surd)size == exact;
+        }
+
+        var excess = (Surd)size - exact;
+        return excess.Sign > 0 && excess < (Surd)table.RulerStep && (size / table.RulerStep).IsInteger;
     }
 }

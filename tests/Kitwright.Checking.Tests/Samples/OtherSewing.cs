@@ -87,7 +87,18 @@ internal static class OtherSewing
         return Finish(draft, "point", 12);
     }
 
-    /// <summary>The same block, with its corner triangles as units of their own: two from a square.</summary>
+    /// <summary>A wide piece and a narrow one beside it.</summary>
+    public static QuiltPlan WideAndNarrow()
+    {
+        var draft = Of("edged", 6, ("dark", [(0, 0), (5, 0), (5, 6), (0, 6)]), ("light", [(5, 0), (6, 0), (6, 6), (5, 6)]));
+        var high = Length.Inches(6, 1, 2);
+        var light = draft.Piece("A1", "light", Length.Inches(1, 1, 2), high, 1);
+        var dark = draft.Piece("B1", "dark", Length.Inches(5, 1, 2), high, 1);
+        draft.Recipe("block/edged", 6, 6, "edged", 1, ["unit"], [TakeAt("unit", dark, 0, 0), TakeAt("edge", light, 5, 0), .. Join("unit", "edge", Upright(5))]);
+        return Finish(draft, "edged", 6);
+    }
+
+    /// <summary>The square on its points, with its corner triangles as units of their own: two from a square.</summary>
     public static QuiltPlan CornersAsUnits()
     {
         var plan = SquareOnPoint();

@@ -2,6 +2,7 @@ using Kitwright.Checking.Exact;
 using Kitwright.Findings;
 using Kitwright.Geometry;
 using Kitwright.Measure;
+using Kitwright.Words;
 
 namespace Kitwright.Checking.Sewing.Verbs;
 
@@ -37,7 +38,7 @@ internal static class Allowance
             {
                 return Finding.Of("check.sewing.allowance", place, ("seam", seam)) with
                 {
-                    Measured = Message(layer),
+                    Measured = Widest(layer),
                     Expected = Say.AtLeast(Say.Inches(seam)),
                 };
             }
@@ -127,19 +128,10 @@ internal static class Allowance
 
     private static Surd Dot(Point p, Point q) => (p.X * q.X) + (p.Y * q.Y);
 
-    private static Words.Message Message(Layer layer)
+    /// <summary>The hidden cloth is nowhere wider than this.</summary>
+    private static Message Widest(Layer layer)
     {
-        var square = (layer.Beyond.A * layer.Beyond.A) + (layer.Beyond.B * layer.Beyond.B);
-        var reach = Surd.Zero;
-        foreach (var face in layer.Hidden)
-        {
-            for (var i = 0; i < face.Shape.Count; i++)
-            {
-                var at = layer.Beyond.At(face.Shape[i]);
-                reach = at > reach ? at : reach;
-            }
-        }
-
-        return Say.AtMost(Say.Inches(reach / Roots.AtMost(square)));
+        var normal = (layer.Beyond.A * layer.Beyond.A) + (layer.Beyond.B * layer.Beyond.B);
+        return Say.AtMost(Say.Inches(layer.HiddenReach / Roots.AtMost(normal)));
     }
 }

@@ -10,7 +10,18 @@ namespace Kitwright.Checking.Sewing.Verbs;
 /// <param name="Own">The seam in the faces' coordinates.</param>
 /// <param name="Beyond">The half-plane beyond the seam, in the faces' coordinates.</param>
 /// <param name="BodyOnLeft">Whether the body lies to the left of the seam's direction, in the register.</param>
-internal sealed record Layer(Face[] Body, Face[] Hidden, Motion Lies, Line Own, HalfPlane Beyond, bool BodyOnLeft)
+/// <param name="BodyReach">How far the body reaches from the seam, times the length of the seam's step.</param>
+/// <param name="HiddenReach">How far the hidden cloth reaches beyond it, times the same.</param>
+internal sealed record Layer(
+    Face[] Body,
+    Face[] Hidden,
+    Motion Lies,
+    Line Own,
+    HalfPlane Beyond,
+    bool BodyOnLeft,
+    Surd BodyReach,
+    Surd HiddenReach
+)
 {
     /// <summary>Where the body touches the seam.</summary>
     public Spans BodyEdge { get; } = UnderLine.EdgesOf(Body, Own);
@@ -24,11 +35,12 @@ internal sealed record Layer(Face[] Body, Face[] Hidden, Motion Lies, Line Own, 
         var (left, right) = cloth.Divide(seam, effort);
         var leftSide = HalfPlane.LeftOf(seam).Before(cloth.Lies);
         var rightSide = leftSide.Opposite;
-        var further = Reach(left, leftSide).CompareTo(Reach(right, rightSide));
+        Surd toLeft = Reach(left, leftSide),
+            toRight = Reach(right, rightSide);
         var own = cloth.OwnLine(seam);
-        return further == 0 ? null
-            : further > 0 ? new(left, right, cloth.Lies, own, rightSide, true)
-            : new(right, left, cloth.Lies, own, leftSide, false);
+        return toLeft == toRight ? null
+            : toLeft > toRight ? new(left, right, cloth.Lies, own, rightSide, true, toLeft, toRight)
+            : new(right, left, cloth.Lies, own, leftSide, false, toRight, toLeft);
     }
 
     private static Surd Reach(Face[] faces, HalfPlane half)

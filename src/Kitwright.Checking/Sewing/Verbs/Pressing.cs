@@ -41,6 +41,12 @@ internal static class Pressing
             return Finding.Of("check.sewing.press-no-seam", place, ("register", verb.On));
         }
 
+        // Hidden cloth lies under the other layer's body; what reaches further would show beyond it.
+        if (bottom.HiddenReach > top.BodyReach || top.HiddenReach > bottom.BodyReach)
+        {
+            return Finding.Of("check.sewing.sticks-out", place, ("register", verb.On));
+        }
+
         return Allowance.Check(bottom, shown, table.Seam, place)
             ?? Allowance.Check(top, shown, table.Seam, place)
             ?? table.Put(verb.On, Opened(bottom, top, seam), place);

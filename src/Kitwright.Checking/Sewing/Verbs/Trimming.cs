@@ -3,6 +3,7 @@ using Kitwright.Findings;
 using Kitwright.Geometry;
 using Kitwright.Measure;
 using Kitwright.Plans;
+using Kitwright.Words;
 
 namespace Kitwright.Checking.Sewing.Verbs;
 
@@ -34,7 +35,7 @@ internal static class Trimming
             return Finding.Of("check.sewing.trim-too-small", place, ("register", verb.On)) with
             {
                 Measured = Extent(cloth.Faces, rectangle),
-                Expected = Say.AtLeast(Size(rectangle)),
+                Expected = Say.AtLeast(Size(rectangle, Length.Zero)),
             };
         }
 
@@ -43,7 +44,7 @@ internal static class Trimming
             return Finding.Of("check.sewing.trim-uncounted", place, ("register", verb.On), ("step", table.RulerStep)) with
             {
                 Measured = Extent(cloth.Faces, rectangle),
-                Expected = Say.AtMost(Message(rectangle, table.RulerStep)),
+                Expected = Say.AtMost(Size(rectangle, table.RulerStep)),
             };
         }
 
@@ -92,7 +93,7 @@ internal static class Trimming
         return high!.Value - low!.Value;
     }
 
-    private static Words.Message Extent(Face[] faces, Shape rectangle)
+    private static Message Extent(Face[] faces, Shape rectangle)
     {
         Line across = new(rectangle[0], rectangle[1]),
             up = new(rectangle[1], rectangle[2]);
@@ -102,15 +103,9 @@ internal static class Trimming
         );
     }
 
-    private static Words.Message Size(Shape rectangle) =>
+    private static Message Size(Shape rectangle, Length more) =>
         Say.Size(
-            Roots.AtMost(UnderLine.Parameter(new(rectangle[0], rectangle[1]), rectangle[1])),
-            Roots.AtMost(UnderLine.Parameter(new(rectangle[1], rectangle[2]), rectangle[2]))
-        );
-
-    private static Words.Message Message(Shape rectangle, Length step) =>
-        Say.Size(
-            Roots.AtMost(UnderLine.Parameter(new(rectangle[0], rectangle[1]), rectangle[1])) + (Surd)step,
-            Roots.AtMost(UnderLine.Parameter(new(rectangle[1], rectangle[2]), rectangle[2])) + (Surd)step
+            Roots.AtMost(UnderLine.Parameter(new(rectangle[0], rectangle[1]), rectangle[1])) + (Surd)more,
+            Roots.AtMost(UnderLine.Parameter(new(rectangle[1], rectangle[2]), rectangle[2])) + (Surd)more
         );
 }
