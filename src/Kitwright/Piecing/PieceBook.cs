@@ -18,11 +18,12 @@ internal sealed class PieceBook(Length rulerStep)
 
     /// <summary>
     /// The class of a rectangle that lies <paramref name="width"/> by <paramref name="height"/> in its unit, both as
-    /// cut. The class has its longer side along the width of fabric.
+    /// cut. A piece that may turn has its longer side along the width of fabric; one that may not keeps its width
+    /// there, however short it is.
     /// </summary>
     public Entry Piece(string role, Length width, Length height, bool mayTurn, Message use, Message why)
     {
-        var (across, along) = width >= height ? (width, height) : (height, width);
+        var (across, along) = width >= height || !mayTurn ? (width, height) : (height, width);
         var key = $"{role}|{across.InInches}|{along.InInches}|{mayTurn}";
         if (!entries.TryGetValue(key, out var entry))
         {
