@@ -18,6 +18,9 @@ public static class QuiltLimits
     /// <summary>Characters of an id.</summary>
     public const int Id = 40;
 
+    /// <summary>Greatest denominator of a length or of a part of a coordinate, and greatest part itself.</summary>
+    public const int Denominator = 1_000_000;
+
     public const int Roles = 400;
     public const int Blocks = 1_000;
     public const int PatchesOfBlock = 1_000;

@@ -14,6 +14,9 @@ internal readonly record struct Edge(Point From, Point To, Point? Center, bool C
 
     public Edge Reversed => new(To, From, Center, IsArc && !Clockwise, Owner);
 
+    /// <summary>Whether another straight side on the same line has the same direction.</summary>
+    public bool RunsWith(Edge other) => Point.Dot(To - From, other.To - other.From).Sign > 0;
+
     /// <summary>The same side, whoever owns it.</summary>
     public Edge Unowned => this with { Owner = Outside };
 

@@ -12,78 +12,56 @@ namespace Kitwright.Quilts.Partitions;
 /// </remarks>
 internal sealed class EdgeNet
 {
-    // Doubles only sort out what is far away; what is near is decided exactly.
-    private const double Near = 1e-6;
+    private readonly (double X, double Y, Point Point)[] corners;
+    private readonly List<Edge> pieces;
 
-    private readonly (double X, Point Point)[] corners;
-
-    private EdgeNet(IReadOnlyList<Edge> edges, IEnumerable<Point> more)
+    private EdgeNet(List<Edge> edges)
     {
-        corners = [.. edges.Select(e => e.From).Concat(more).Distinct().Select(p => (p.X.ToDouble(), p))];
+        corners = [.. edges.Select(e => e.From).Distinct().Select(p => (p.X.ToDouble(), p.Y.ToDouble(), p))];
         Array.Sort(corners, (a, b) => a.X.CompareTo(b.X));
-        Pieces = [.. edges.SelectMany(Split)];
+        pieces = [.. edges.SelectMany(Split)];
     }
 
-    public IReadOnlyList<Edge> Pieces { get; }
+    /// <summary>The pieces that have no reverse left to match them, in the order of their patches.</summary>
+    public static List<Edge> Unmatched(List<Edge> edges)
+    {
+        var pieces = new EdgeNet(edges).pieces;
+        var open = new Dictionary<Edge, int>();
+        foreach (var piece in pieces)
+        {
+            open[piece.Unowned] = open.GetValueOrDefault(piece.Unowned) + 1;
+        }
 
-    /// <param name="more">Further points at which to cut.</param>
-    public static EdgeNet Of(IReadOnlyList<Edge> edges, params IEnumerable<Point> more) => new(edges, more);
+        return [.. pieces.Where(piece => open[piece.Unowned] > open.GetValueOrDefault(piece.Reversed.Unowned))];
+    }
 
     private IEnumerable<Edge> Split(Edge edge)
     {
-        var (low, high) = Reach(edge);
-        var at = Array.BinarySearch(corners, (low, default), Comparer<(double X, Point)>.Create((a, b) => a.X.CompareTo(b.X)));
-        at = at < 0 ? ~at : at;
-        while (at > 0 && corners[at - 1].X >= low)
-        {
-            at--;
-        }
-
+        var reach = Reach.Of(edge);
         var on = new List<Point>();
-        for (; at < corners.Length && corners[at].X <= high; at++)
+        for (var at = FirstFrom(reach.Left); at < corners.Length && corners[at].X <= reach.Right; at++)
         {
-            if (edge.Contains(corners[at].Point))
+            var (_, y, point) = corners[at];
+            if (y >= reach.Bottom && y <= reach.Top && edge.Contains(point))
             {
-                on.Add(corners[at].Point);
+                on.Add(point);
             }
         }
 
         return edge.SplitAt(on);
     }
 
-    private static (double Low, double High) Reach(Edge edge)
+    // Binary search for the first corner that is not left of x.
+    private int FirstFrom(double x)
     {
-        double x = edge.From.X.ToDouble(),
-            other = edge.To.X.ToDouble();
-        if (edge.Center is { } center)
+        int low = 0,
+            high = corners.Length;
+        while (low < high)
         {
-            var step = edge.From - center;
-            var radius = Math.Sqrt(Point.Dot(step, step).ToDouble());
-            return (center.X.ToDouble() - radius - Near, center.X.ToDouble() + radius + Near);
+            var middle = (low + high) / 2;
+            (low, high) = corners[middle].X < x ? (middle + 1, high) : (low, middle);
         }
 
-        return (Math.Min(x, other) - Near, Math.Max(x, other) + Near);
-    }
-
-    /// <summary>The pieces that have no reverse left to match them, in the order of their patches.</summary>
-    public List<Edge> Unmatched()
-    {
-        var open = new Dictionary<Edge, int>();
-        foreach (var piece in Pieces)
-        {
-            open[piece.Unowned] = open.GetValueOrDefault(piece.Unowned) + 1;
-        }
-
-        var unmatched = new List<Edge>();
-        foreach (var piece in Pieces)
-        {
-            var excess = open[piece.Unowned] - open.GetValueOrDefault(piece.Reversed.Unowned);
-            if (excess > 0)
-            {
-                unmatched.Add(piece);
-            }
-        }
-
-        return unmatched;
+        return low;
     }
 }

@@ -1,115 +1,123 @@
 using Kitwright.Geometry;
+using Kitwright.Measure;
 
 namespace Kitwright.Quilts.Partitions;
 
 /// <summary>Turns sides that nothing matches into overlaps and gaps, each told once.</summary>
-internal static class Misfit
+/// <remarks>
+/// A straight side is cut where others cross it; along a piece, the regions to its left and right do not change, so
+/// what covers either is found at its middle: patches that hold the middle inside, and patches with a side along it.
+/// </remarks>
+internal sealed class Misfit
 {
-    // A drawing with more sides amiss than this is told in part; the rest shows once these are mended.
-    private const int MostTold = 200;
+    // A drawing with more amiss than this is told in part; the rest shows once these are mended.
+    private const int MostSides = 400;
+    private const int MostPieces = 4_000;
+    private const int MostOverlaps = 25;
+
+    private static readonly Surd Half = new Rational(1, 2);
+
+    private readonly Block block;
+    private readonly Telling tell;
+    private readonly (Edge Edge, Reach Reach)[] straight;
+    private readonly (Region Region, Reach Reach)[] regions;
+    private readonly HashSet<(int, int)> told = [];
+    private readonly List<Edge> gaps = [];
+
+    private Misfit(List<Edge> edges, Block block, Telling tell)
+    {
+        this.block = block;
+        this.tell = tell;
+        straight = [.. edges.Where(e => !e.IsArc).Select(e => (e, Reach.Of(e)))];
+        regions =
+        [
+            .. edges
+                .Where(e => e.Owner != Edge.Outside)
+                .GroupBy(e => e.Owner)
+                .OrderBy(sides => sides.Key)
+                .Select(sides => (new Region([.. sides]), sides.Select(Reach.Of).Aggregate((a, b) => a.And(b)))),
+        ];
+    }
 
     public static void Tell(List<Edge> edges, List<Edge> unmatched, Block block, Telling tell)
     {
-        if (unmatched.Count == 0)
-        {
-            return;
-        }
-
         var alone = unmatched.Where(e => e.IsArc).ToList();
-        foreach (var arc in alone.Where(e => e.Owner != Edge.Outside).TakeWhile(_ => !tell.IsFull))
+        foreach (var arc in alone.Where(e => e.Owner != Edge.Outside).Take(MostOverlaps))
         {
             tell.Patch("quilt.arc.alone", arc.Owner, arc.From, ("to", tell.Text(arc.To)));
         }
 
         // Beside a curve that does not fit, straight sides that lack a match say nothing new.
-        if (alone.Count == 0)
+        if (alone.Count == 0 && unmatched.Count > 0)
         {
-            TellStraight(edges, unmatched, block, tell);
+            new Misfit(edges, block, tell).TellStraight(unmatched);
         }
     }
 
-    // Cut at all crossings too, so that each piece has one region along the whole of either side.
-    private static void TellStraight(List<Edge> edges, List<Edge> unmatched, Block block, Telling tell)
+    private void TellStraight(List<Edge> unmatched)
     {
-        var net = EdgeNet.Of(edges, Crossings(edges, unmatched));
-        var owners = net.Pieces.ToLookup(e => e.Unowned, e => e.Owner);
-        var shapes = edges.Where(e => e.Owner != Edge.Outside).GroupBy(e => e.Owner).OrderBy(g => g.Key).Select(g => new Region([.. g])).ToArray();
-        var pairs = new HashSet<(int, int)>();
-        var gaps = new List<Edge>();
-        foreach (var piece in net.Unmatched().Take(MostTold).TakeWhile(_ => !tell.IsFull))
+        foreach (var piece in unmatched.Take(MostSides).SelectMany(Cut).Take(MostPieces).TakeWhile(_ => told.Count < MostOverlaps))
         {
-            var middle = piece.From + ((piece.To - piece.From) * new Surd(new Measure.Rational(1, 2)));
-            var across = Enumerable.Range(0, shapes.Length).Where(i => shapes[i].Where(middle) == Side.Inside).ToList();
-            var left = across.Concat(owners[piece.Unowned]).Where(i => i != Edge.Outside).Distinct().Order().ToList();
-            var right = across.Concat(owners[piece.Reversed.Unowned]).Distinct().Order().ToList();
-            if (right.Count == 0)
-            {
-                gaps.Add(piece);
-            }
-
-            foreach (var side in new[] { left, right })
-            {
-                side.Remove(Edge.Outside);
-                if (side.Count > 1 && pairs.Add((side[0], side[1])))
-                {
-                    tell.Patch("quilt.overlap", side[1], middle, ("other", block.Patches[side[0]].Id));
-                }
-            }
+            TellSides(piece);
         }
 
-        TellGaps(gaps, tell);
+        TellGaps();
     }
 
-    private static IEnumerable<Point> Crossings(List<Edge> edges, List<Edge> unmatched)
+    private IEnumerable<Edge> Cut(Edge side)
     {
-        var straight = edges.Where(e => !e.IsArc).Select(e => (Edge: e, Box: Box.Of(e))).ToArray();
-        foreach (var edge in unmatched.Take(MostTold))
+        var reach = Reach.Of(side);
+        var crossings =
+            from other in straight
+            where reach.Meets(other.Reach)
+            let point = Crossing.Inner(side, other.Edge)
+            where point is not null
+            select point.Value;
+        return side.SplitAt([.. crossings.Distinct()]);
+    }
+
+    private void TellSides(Edge piece)
+    {
+        var middle = piece.From + ((piece.To - piece.From) * Half);
+        var reach = Reach.Of([middle]);
+        var across = Enumerable
+            .Range(0, regions.Length)
+            .Where(i => regions[i].Reach.Meets(reach) && regions[i].Region.Where(middle) == Side.Inside)
+            .ToList();
+        var along = straight.Where(s => s.Reach.Meets(reach) && s.Edge.Contains(middle)).Select(s => s.Edge).ToLookup(piece.RunsWith, e => e.Owner);
+        TellOverlap([.. across, .. along[true]], middle);
+        int[] right = [.. across, .. along[false]];
+        TellOverlap(right, middle);
+        if (right.Length == 0)
         {
-            var box = Box.Of(edge);
-            foreach (var other in straight)
-            {
-                if (box.IsNear(other.Box) && Crossing.Inner(edge, other.Edge) is { } point)
-                {
-                    yield return point;
-                }
-            }
+            gaps.Add(piece);
         }
     }
 
-    /// <summary>Bounds in doubles, widened: only what is far apart is told from them.</summary>
-    private readonly record struct Box(double Left, double Bottom, double Right, double Top)
+    private void TellOverlap(IEnumerable<int> owners, Point middle)
     {
-        private const double Near = 1e-6;
-
-        public static Box Of(Edge edge)
+        var patches = owners.Where(i => i != Edge.Outside).Distinct().Order().ToArray();
+        if (patches.Length > 1 && told.Add((patches[0], patches[1])))
         {
-            double x = edge.From.X.ToDouble(),
-                y = edge.From.Y.ToDouble(),
-                toX = edge.To.X.ToDouble(),
-                toY = edge.To.Y.ToDouble();
-            return new(Math.Min(x, toX) - Near, Math.Min(y, toY) - Near, Math.Max(x, toX) + Near, Math.Max(y, toY) + Near);
+            tell.Patch("quilt.overlap", patches[1], middle, ("other", block.Patches[patches[0]].Id));
         }
-
-        public bool IsNear(Box other) =>
-            Left <= other.Right && other.Left <= Right && Bottom <= other.Top && other.Bottom <= Top;
     }
 
     // A gap lies to the right of its sides; sides that follow each other bound the same gap.
-    private static void TellGaps(List<Edge> gaps, Telling tell)
+    private void TellGaps()
     {
-        var left = gaps.ToList();
-        while (left.Count > 0 && !tell.IsFull)
+        var byEnd = gaps.ToLookup(e => e.To);
+        var used = new HashSet<Edge>();
+        foreach (var gap in gaps.TakeWhile(_ => !tell.IsFull).Where(used.Add))
         {
-            var loop = new List<Edge> { left[0] };
-            left.RemoveAt(0);
-            while (left.FindIndex(e => e.To == loop[^1].From) is var next and >= 0)
+            var loop = new List<Edge> { gap };
+            while (byEnd[loop[^1].From].FirstOrDefault(e => !used.Contains(e)) is { } next && next != default && used.Add(next))
             {
-                loop.Add(left[next]);
-                left.RemoveAt(next);
+                loop.Add(next);
             }
 
             var corners = string.Join(" ", loop.Select(e => tell.Text(e.To)).Take(12));
-            tell.Block("quilt.gap", loop[0].To, ("corners", corners));
+            tell.Block("quilt.gap", gap.To, ("corners", corners));
         }
     }
 }

@@ -38,7 +38,7 @@ public static class Partition
         if (tell.Findings.Count == 0)
         {
             AddOutline(edges, outline);
-            Misfit.Tell(edges, EdgeNet.Of(edges).Unmatched(), block, tell);
+            Misfit.Tell(edges, EdgeNet.Unmatched(edges), block, tell);
         }
 
         return tell.Findings.ToImmutable();

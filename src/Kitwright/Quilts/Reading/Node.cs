@@ -124,7 +124,7 @@ internal readonly record struct Node(JsonElement Json, string Pointer, Source So
 
         if (TryRawText(out var text) && LengthText.TryParse(text, out var length, Source.Units))
         {
-            return length;
+            return IsTooFine(length.InInches, text) ? Length.Inch : length;
         }
 
         Report.Fault("quilt.length", Pointer, ("text", Shown(Json.GetRawText())));
@@ -141,11 +141,29 @@ internal readonly record struct Node(JsonElement Json, string Pointer, Source So
 
         if (TryRawText(out var text) && SurdText.TryParse(text, out var coordinate))
         {
-            return coordinate * LengthText.Of(1, Source.Units);
+            return
+                IsTooFine(coordinate.One, text)
+                || IsTooFine(coordinate.Root2, text)
+                || IsTooFine(coordinate.Root3, text)
+                || IsTooFine(coordinate.Root6, text)
+                ? Surd.Zero
+                : coordinate * LengthText.Of(1, Source.Units);
         }
 
         Report.Fault("quilt.coordinate", Pointer, ("text", Shown(Json.GetRawText())));
         return Surd.Zero;
+    }
+
+    // Exact work grows with the digits of fractions, so these are bounded.
+    private bool IsTooFine(Rational part, string text)
+    {
+        if (part.Denominator <= QuiltLimits.Denominator && Rational.Abs(part) <= QuiltLimits.Denominator)
+        {
+            return false;
+        }
+
+        Report.Fault("quilt.fine", Pointer, ("text", Shown(text)), ("most", QuiltLimits.Denominator));
+        return true;
     }
 
     // JSON numbers are read by their digits, so "12.5" never passes through a double.
