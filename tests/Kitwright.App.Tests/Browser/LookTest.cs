@@ -25,11 +25,20 @@ public sealed class LookTest(Chromium chromium)
         foreach (var width in (int[])[1280, 820, 390])
         {
             await visit.Page.SetViewportSizeAsync(width, 900);
-            Assert.True(await visit.Page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= width, $"wider than {width}");
+            Assert.True(await Width(visit) <= width, $"wider than {width}");
         }
 
         await NothingSerious(visit);
+        Assert.Empty(await visit.Page.EvaluateAsync<string[]>(ControlsBelow44Pixels));
     }
+
+    private const string ControlsBelow44Pixels = """
+        [...document.querySelectorAll("button, .button, select, input[type=number], label:has(input), summary, .stops a, .chain a, .cut-list th a")]
+          .filter((control) => control.getBoundingClientRect().height > 0 && control.getBoundingClientRect().height < 43.9)
+          .map((control) => control.outerHTML.slice(0, 100))
+        """;
+
+    private static Task<int> Width(Visit visit) => visit.Page.EvaluateAsync<int>("document.documentElement.scrollWidth");
 
     private static async Task NothingSerious(Visit visit)
     {

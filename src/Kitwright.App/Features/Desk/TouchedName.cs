@@ -11,7 +11,12 @@ public static class TouchedName
         var (plan, selection) = (work.Plan!, work.Selection);
         if (plan.Design.Placements.FirstOrDefault(p => p.Id == selection.Place) is { } placed)
         {
-            var block = Message.Of("web.touched.placed", ("name", plan.Design.Blocks.First(b => b.Id == placed.Block).Name), ("row", Part(placed.Id, 'r')), ("column", Part(placed.Id, 'c')));
+            var block = Message.Of(
+                "web.touched.placed",
+                ("name", plan.Design.Blocks.First(b => b.Id == placed.Block).Name),
+                ("row", Part(placed.Id, 'r')),
+                ("column", Part(placed.Id, 'c'))
+            );
             return selection.Block is null ? Message.Of("web.touched.patch", ("where", block)) : block;
         }
 
@@ -20,19 +25,21 @@ public static class TouchedName
             return Message.Of("web.touched.piece", ("label", piece.Label));
         }
 
-        if (plan.Cloths.FirstOrDefault(c => c.Id == selection.Item || selection.Item.Value.StartsWith(c.Id.Value + "/", StringComparison.Ordinal)) is { } cloth)
+        if (plan.Cloths.FirstOrDefault(c => $"{selection.Item}/".StartsWith($"{c.Id}/", StringComparison.Ordinal)) is { } cloth)
         {
             return Message.Of("web.touched.cloth", ("letter", cloth.Letter));
         }
 
         return plan.Sewing.Recipes.FirstOrDefault(r => r.Id == selection.Item) is { } recipe
             ? recipe.Name
-            : Message.Of("web.touched.frame", ("role", RoleOf(plan, selection.Item)));
+            : Message.Of("web.touched.frame", ("role", NameOfRole(work, RoleOf(plan, selection.Item))));
     }
 
     // Places are named place/r3/c2.
     private static int Part(PathId place, char letter) =>
-        place.Value.Split('/').Where(part => part[0] == letter).Select(part => int.TryParse(part[1..], out var n) ? n : 0).First();
+        place.Value.Split('/').Where(part => part.StartsWith(letter)).Select(part => int.TryParse(part[1..], out var n) ? n : 0).FirstOrDefault();
+
+    private static string NameOfRole(Work work, string id) => work.Quilt.Roles.FirstOrDefault(role => role.Id == id)?.Name ?? id;
 
     private static string RoleOf(QuiltPlan plan, PathId patch) =>
         plan.Design.Patches.Concat(plan.Design.Blocks.SelectMany(b => b.Patches)).FirstOrDefault(p => p.Id == patch)?.Role ?? "";

@@ -4,6 +4,11 @@ import "./picking.js";
 import "./ticks.js";
 import "./print.js";
 
+// A page is its address, so a connection that the server no longer knows is replaced by loading the page again.
+document.getElementById("components-reconnect-modal").addEventListener("components-reconnect-state-changed", (event) => {
+  if (event.detail.state === "rejected") location.reload();
+});
+
 Blazor.start({
   circuit: {
     configureSignalR: (builder) =>
