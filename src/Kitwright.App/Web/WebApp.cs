@@ -1,4 +1,5 @@
 using Kitwright.App.Components;
+using Kitwright.App.Features.Desk;
 using Kitwright.App.Features.PatternStop;
 using Microsoft.AspNetCore.DataProtection.KeyManagement;
 using Microsoft.AspNetCore.DataProtection.XmlEncryption;
@@ -35,6 +36,7 @@ public static class WebApp
         });
         builder.Services.AddSingleton(options.Workbench);
         builder.Services.AddScoped<Arrival>();
+        builder.Services.AddScoped<Whereabouts>();
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
 
         var app = builder.Build();

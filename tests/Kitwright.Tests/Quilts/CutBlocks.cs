@@ -14,6 +14,14 @@ internal static class CutBlocks
         from choices in Gen.Select(Gen.Int[0, 1_000_000], Gen.Int[1, 15], Gen.Int[0, 3]).Array[1, 29]
         select Cut(choices);
 
+    /// <summary>Those of them whose fractions a quilt file may hold: cut after cut makes them finer.</summary>
+    public static Gen<Block> InAFile { get; } =
+        Guillotine.Where(block => block.Patches.SelectMany(p => p.Corners).SelectMany(c => new[] { c.X, c.Y }).All(IsFileable));
+
+    // In centimeters (127/50 of an inch's number) a fraction may be fifty times as fine.
+    private static bool IsFileable(Surd part) =>
+        new[] { part.One, part.Root2, part.Root3, part.Root6 }.All(r => r.Denominator * 50 <= QuiltLimits.Denominator);
+
     /// <summary>The block with one corner of one patch moved inside the block.</summary>
     public static Gen<Block> OneCornerMoved { get; } =
         from block in Guillotine

@@ -14,7 +14,7 @@ public sealed class QuiltFileTest
     // Reading what was written gives a quilt that is written the same; records hold arrays, so text is compared.
     [Fact]
     public void Write_and_read_are_inverse() =>
-        Gen.Select(CutBlocks.Guillotine, Gen.Int[1, 6], Gen.Int[1, 6], Gen.Int[1, 60], Gen.Enum<BorderStyle>(), Gen.Bool)
+        Gen.Select(CutBlocks.InAFile, Gen.Int[1, 6], Gen.Int[1, 6], Gen.Int[1, 60], Gen.Enum<BorderStyle>(), Gen.Bool)
             .Sample(
                 (block, columns, rows, sixteenths, style, centimeters) =>
                 {
