@@ -40,13 +40,6 @@ public sealed class ShopWorkbench(
 
     public PlanOptions Options => options;
 
-    public static ShopWorkbench OfExamples() =>
-        new(
-            [.. ExampleShop.Quilts().Select(q => new ShelfQuilt(q.Slug, q.Quilt))],
-            ExampleShop.Shelf(),
-            PlanOptions.Usual
-        );
-
     /// <summary>The shop of a database: its projects as they stand, its shelf, and every kept change as a revision.</summary>
     public static async Task<ShopWorkbench> OfStore(ShopStore store, CancellationToken cancel)
     {

@@ -1,5 +1,6 @@
 using Kitwright.App.Planning;
 using Kitwright.App.Web;
+using Kitwright.Shop;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Playwright;
 
@@ -58,10 +59,12 @@ public sealed class Chromium : IAsyncLifetime
         }
     }
 
-    /// <summary>The demo shop, served on a free port.</summary>
+    /// <summary>The demo shop in a database of its own, served on a free port.</summary>
     public static async Task<WebApplication> Shop()
     {
-        var shop = WebApp.Build(new(0, ShopWorkbench.OfExamples()));
+        var store = ShopStore.Open(Path.Combine(Directory.CreateTempSubdirectory().FullName, "shop.db"), TimeProvider.System);
+        await store.Demo.Seed();
+        var shop = WebApp.Build(new(0, await ShopWorkbench.OfStore(store, CancellationToken.None)));
         await shop.StartAsync();
         return shop;
     }

@@ -1,3 +1,4 @@
+using Kitwright.Shop.Revisions;
 using Kitwright.App.Planning;
 using Kitwright.App.Web;
 using Kitwright.Findings;
@@ -47,5 +48,5 @@ public static class BookletEndpoint
     }
 
     private static string FileName(string slug, string? colorway, PaperSize paper) =>
-        string.Join('-', ((string?[])[slug, colorway is null ? null : ExampleShop.Slug(colorway), paper.ToString().ToLowerInvariant()]).OfType<string>()) + ".pdf";
+        string.Join('-', ((string?[])[slug, colorway is null ? null : Slug.Of(colorway), paper.ToString().ToLowerInvariant()]).OfType<string>()) + ".pdf";
 }
