@@ -3,6 +3,7 @@ using Kitwright.Print.Drawing;
 using Kitwright.Print.Flow;
 using Kitwright.Print.Pictures;
 using Kitwright.Sewing;
+using Kitwright.Words;
 
 namespace Kitwright.Print.Pages;
 
@@ -57,7 +58,7 @@ internal static class SewingPages
         Stack.Of(
             4,
             [
-                Texts.Heading(Capital(source.Say(step.Title))),
+                Texts.Heading(SentenceStart.Of(source.Say(step.Title))),
                 .. step.Lines.Select(line => Texts.Body(source.Say(line))),
                 .. step.UsesCutter ? [Texts.Small(source.Say("print.step.cutter"))] : Array.Empty<Element>(),
             ]
@@ -72,6 +73,4 @@ internal static class SewingPages
                 Role = Role.Figure(source.Say("print.alt.step", ("number", step.Number), ("what", step.Title))),
             },
         };
-
-    private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -13,6 +13,12 @@ public static class PiecingPlan
 {
     public static Checked<Pieced> Of(Quilt quilt, Design design, Letters letters, ClothTerms terms)
     {
+        var beyond = CutOtherwise(quilt).ToImmutableArray();
+        if (beyond.Length > 0)
+        {
+            return Checked<Pieced>.Failed(beyond);
+        }
+
         var seams = new Seams(quilt.Seam, quilt.RulerStep);
         var book = new PieceBook(quilt.RulerStep);
         var piecer = new Piecer(book, seams, letters, terms.StripLength);
@@ -45,6 +51,31 @@ public static class PiecingPlan
         var (recipes, counts) = Counts.Of(piecer.Drafts, seams);
         counts[binding.Piece] = binding.Strips;
         return Checked<Pieced>.Of(Labels.Apply(book, letters, counts, recipes, binding, quilt, design, terms));
+    }
+
+    /// <summary>
+    /// Strips that the quilt wants cut another way than across the width: better no plan than one whose booklet says
+    /// one thing and cuts another.
+    /// </summary>
+    private static IEnumerable<Finding> CutOtherwise(Quilt quilt)
+    {
+        if (quilt.Binding.Grain != StripGrain.Crosswise)
+        {
+            yield return Finding.Of("piecing.binding-grain", "/binding/grain");
+        }
+
+        for (var i = 0; i < quilt.Borders.Length; i++)
+        {
+            if (quilt.Borders[i].Grain != StripGrain.Crosswise)
+            {
+                yield return Finding.Of("piecing.border-grain", $"/borders/{i}/grain", ("border", i + 1));
+            }
+
+            if (quilt.Borders[i].Style == BorderStyle.Mitered)
+            {
+                yield return Finding.Of("piecing.mitered", $"/borders/{i}/style", ("border", i + 1));
+            }
+        }
     }
 
     private static Item Tile(Design design, Placement placement)
