@@ -91,7 +91,8 @@ public static class Directions
                 );
                 lines.Add(Message.Of("step.hourglass.second", ("seam", seam)));
                 break;
-            case "single":
+            // A block of one piece, whatever it is called.
+            case "single" or "block" when recipe.Verbs.Length == 1 && takes.Length == 1:
                 lines.Add(Message.Of("step.single", ("piece", labels[takes[0]])));
                 break;
             default:
