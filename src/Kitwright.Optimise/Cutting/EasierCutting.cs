@@ -5,7 +5,8 @@ namespace Kitwright.Optimise.Cutting;
 
 /// <summary>
 /// Among plans that take no more cloth (or, by the step, no longer purchase) the one that is easiest for a person:
-/// fewest ruler settings first, then fewest cuts.
+/// fewest ruler settings first, then fewest cuts, and no more cuts than the handbook's way where that takes no more
+/// cloth either.
 /// </summary>
 /// <param name="purchase">Null where every inch counts and the length must stay.</param>
 internal sealed class EasierCutting(StripGrid grid, StripSearch search, PurchaseSteps? purchase, WorkMeter meter)
@@ -16,16 +17,24 @@ internal sealed class EasierCutting(StripGrid grid, StripSearch search, Purchase
     {
         var longest = purchase?.LongestInStep(search.Best) ?? search.Length;
         var highest = search.Best.Max(s => s.Pattern.Height);
-        var best = new[] { search.Best, FirstFit.Strips(grid), HandbookWay.Strips(grid) }
-            .Where(s => CutStrips.TotalHeight(s) <= longest && s.Max(x => x.Pattern.Height) <= highest)
-            .MinBy(s => Labor.Of(grid, s));
+        bool Fits(ImmutableArray<CutStrips> strips) =>
+            CutStrips.TotalHeight(strips) <= longest && strips.Max(s => s.Pattern.Height) <= highest;
+
+        var handbook = HandbookWay.Strips(grid);
+        var mostCuts = Fits(handbook) ? Labor.Of(grid, handbook).Cuts : long.MaxValue;
+        ImmutableArray<CutStrips>[] simple = [search.Best, FirstFit.Strips(grid), handbook];
+        var best = simple
+            .Where(strips => Fits(strips) && Labor.Of(grid, strips).Cuts <= mostCuts)
+            .MinBy(strips => Labor.Of(grid, strips));
         if (search.FeasibleDuals is not { } duals || Labor.Of(grid, best).IsLeast || meter.MustStop)
         {
             return best;
         }
 
-        var columns = Columns(duals, longest, highest).Union(best.Select(s => Column.Of(grid, s.Pattern))).ToImmutableArray();
-        return new FewestSettings(grid, columns, longest, meter).Improve(best);
+        // Strips of one size alone are seldom maximal, so that no enumeration of maximal strips holds them.
+        var simplest = simple.Where(Fits).SelectMany(strips => strips).Select(s => Column.Of(grid, s.Pattern));
+        var columns = simplest.Union(Columns(duals, longest, highest)).ToImmutableArray();
+        return new FewestSettings(grid, columns, longest, mostCuts, meter).Improve(best);
     }
 
     /// <summary>All columns that such a plan can use, or the most promising of those seen where they are too many.</summary>
@@ -68,16 +77,24 @@ internal sealed class EasierCutting(StripGrid grid, StripSearch search, Purchase
     /// <summary>What a plan asks of a person, compared in this order.</summary>
     internal readonly record struct Labor(int Settings, long Cuts, bool IsLeast) : IComparable<Labor>
     {
-        /// <summary>Ruler settings, then strips and trims; sub-cuts are as many as pieces in every plan.</summary>
+        /// <summary>
+        /// Ruler settings along the cloth, of strips and of what is trimmed from them; then strips, sub-cuts and trims.
+        /// </summary>
         public static Labor Of(StripGrid grid, ImmutableArray<CutStrips> strips)
         {
-            var settings = strips.Select(s => s.Pattern.Height).Distinct().Count();
-            var trims = strips.Sum(s => s.Times * Trims(grid, s.Pattern));
-            return new(settings, strips.Sum(s => (long)s.Times) + trims, settings == 1 && trims == 0);
+            var settings = strips.SelectMany(s => SettingsOf(grid, s.Pattern)).Distinct().Count();
+            var cuts = strips.Sum(s => s.Times * CutsOf(grid, s.Pattern));
+            var fewest = strips.Sum(s => (long)s.Times) + grid.Count;
+            return new(settings, cuts, settings == 1 && cuts == fewest);
         }
 
-        public static long Trims(StripGrid grid, StripPattern pattern) =>
-            pattern.Cells.Where(cell => grid.Ways[cell.Way].Height < pattern.Height).Sum(cell => (long)cell.Times);
+        /// <summary>The strip's own height, and each height to which pieces are trimmed.</summary>
+        public static IEnumerable<int> SettingsOf(StripGrid grid, StripPattern pattern) =>
+            pattern.Cells.Select(cell => grid.Ways[cell.Way].Height).Append(pattern.Height).Distinct();
+
+        /// <summary>The strip itself, its sub-cuts and its trims.</summary>
+        public static long CutsOf(StripGrid grid, StripPattern pattern) =>
+            1 + pattern.Cells.Sum(cell => cell.Times * (grid.Ways[cell.Way].Height < pattern.Height ? 2L : 1L));
 
         public int CompareTo(Labor other) => (Settings, Cuts).CompareTo((other.Settings, other.Cuts));
     }

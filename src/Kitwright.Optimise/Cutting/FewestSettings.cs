@@ -6,10 +6,18 @@ using Kitwright.Cutting;
 namespace Kitwright.Optimise.Cutting;
 
 /// <summary>
-/// Strips with the fewest distinct heights, and with those the fewest cuts, within a length: the set cover once more,
-/// with one yes-or-no variable a height. Two programs one after the other, by SCIP.
+/// Strips with the fewest ruler settings, and with those the fewest cuts, within a length: the set cover once more,
+/// with one yes-or-no variable a setting. Two programs one after the other, by SCIP.
 /// </summary>
-internal sealed class FewestSettings(StripGrid grid, ImmutableArray<Column> columns, long longest, WorkMeter meter)
+/// <param name="longest">The sum of heights, in units, that may be used.</param>
+/// <param name="mostCuts">How many cuts there may be, whatever the settings.</param>
+internal sealed class FewestSettings(
+    StripGrid grid,
+    ImmutableArray<Column> columns,
+    long longest,
+    long mostCuts,
+    WorkMeter meter
+)
 {
     public ImmutableArray<CutStrips> Improve(ImmutableArray<CutStrips> strips)
     {
@@ -22,7 +30,7 @@ internal sealed class FewestSettings(StripGrid grid, ImmutableArray<Column> colu
     private ImmutableArray<CutStrips>? Solve(ImmutableArray<CutStrips> start, int? settings)
     {
         using var solver = Solver.CreateSolver("SCIP");
-        var heights = columns.Select(column => column.Height).Distinct().Order().ToList();
+        var heights = grid.Heights;
         var most = columns.Select(column => MostTimes(column)).ToArray();
         var times = most.Select(count => solver.MakeIntVar(0, count, "")).ToArray();
         var used = heights.Select(_ => solver.MakeBoolVar("")).ToArray();
@@ -41,15 +49,22 @@ internal sealed class FewestSettings(StripGrid grid, ImmutableArray<Column> colu
         }
 
         var length = solver.MakeConstraint(0, longest);
+        var passes = solver.MakeConstraint(0, mostCuts == long.MaxValue ? double.PositiveInfinity : mostCuts);
         for (var c = 0; c < columns.Length; c++)
         {
+            var cuts = EasierCutting.Labor.CutsOf(grid, columns[c].Pattern);
             length.SetCoefficient(times[c], columns[c].Height);
-            var open = solver.MakeConstraint(double.NegativeInfinity, 0);
-            open.SetCoefficient(times[c], 1);
-            open.SetCoefficient(used[heights.IndexOf(columns[c].Height)], -most[c]);
+            passes.SetCoefficient(times[c], cuts);
+            foreach (var height in EasierCutting.Labor.SettingsOf(grid, columns[c].Pattern))
+            {
+                var open = solver.MakeConstraint(double.NegativeInfinity, 0);
+                open.SetCoefficient(times[c], 1);
+                open.SetCoefficient(used[heights.BinarySearch(height)], -most[c]);
+            }
+
             if (settings is not null)
             {
-                objective.SetCoefficient(times[c], 1 + EasierCutting.Labor.Trims(grid, columns[c].Pattern));
+                objective.SetCoefficient(times[c], cuts);
             }
         }
 
@@ -84,10 +99,10 @@ internal sealed class FewestSettings(StripGrid grid, ImmutableArray<Column> colu
         return most;
     }
 
-    private void Hint(Solver solver, List<int> heights, Variable[] times, Variable[] used, ImmutableArray<CutStrips> start)
+    private void Hint(Solver solver, ImmutableArray<int> heights, Variable[] times, Variable[] used, ImmutableArray<CutStrips> start)
     {
         var counts = start.GroupBy(s => Column.Of(grid, s.Pattern)).ToDictionary(s => s.Key, s => s.Sum(x => x.Times));
-        var open = start.Select(s => s.Pattern.Height).ToHashSet();
+        var open = start.SelectMany(s => EasierCutting.Labor.SettingsOf(grid, s.Pattern)).ToHashSet();
         solver.SetHint(
             [.. times, .. used],
             [.. columns.Select(c => (double)counts.GetValueOrDefault(c)), .. heights.Select(h => open.Contains(h) ? 1.0 : 0.0)]
@@ -120,6 +135,7 @@ internal sealed class FewestSettings(StripGrid grid, ImmutableArray<Column> colu
         strips = enough ? Surplus.Remove(grid, strips) : start;
         var better =
             CutStrips.TotalHeight(strips) <= longest
+            && EasierCutting.Labor.Of(grid, strips).Cuts <= mostCuts
             && EasierCutting.Labor.Of(grid, strips).CompareTo(EasierCutting.Labor.Of(grid, start)) < 0;
         return better ? strips : null;
     }

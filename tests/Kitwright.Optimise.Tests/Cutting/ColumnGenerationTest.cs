@@ -144,6 +144,32 @@ public sealed class ColumnGenerationTest
         );
 
     [Fact]
+    public void Two_sizes_that_need_strips_of_their_own_are_not_trimmed_from_one()
+    {
+        // A person sets the ruler twice either way; trimming 42 squares on top would be work for nothing.
+        var plan = Cut(Cloth.Of("40", ("5/2 x 5/2", 42), ("11/4 x 11/4", 42)));
+        Assert.Equal((2, 6, 84, 0), (plan.Figures.StripWidths, plan.Figures.Strips, plan.Figures.SubCuts, plan.Figures.Trims));
+    }
+
+    [Fact]
+    public void Where_the_handbooks_way_is_bought_as_long_it_never_takes_fewer_cuts() =>
+        Larger.Sample(
+            problem =>
+            {
+                var plan = Cut(problem with { Goal = CutGoal.ByTheStep }, WorkBudget.WhileYouType);
+                var handbook = HandbookWay.Plan(problem).Value!;
+                if (handbook.Purchase == plan.Purchase && handbook.Strips.Max(s => s.Height) <= plan.Strips.Max(s => s.Height))
+                {
+                    Assert.True(Cuts(plan) <= Cuts(handbook), $"{Cuts(plan)} against {Cuts(handbook)}");
+                }
+            },
+            iter: 60,
+            threads: 1
+        );
+
+    private static int Cuts(ClothPlan plan) => plan.Figures.Strips + plan.Figures.SubCuts + plan.Figures.Trims;
+
+    [Fact]
     public void A_cancelled_search_answers_with_what_it_has()
     {
         using var cancelled = new CancellationTokenSource();
