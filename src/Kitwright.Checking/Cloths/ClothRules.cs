@@ -10,29 +10,39 @@ internal static class ClothRules
     {
         foreach (var cloth in plan.Cloths)
         {
-            if (!TermsRule.Check(cloth, findings))
+            if (CheckAlone(cloth, findings))
             {
-                continue;
-            }
-
-            DemandRule.Check(cloth, plan, findings);
-            if (StripRules.Check(cloth, findings))
-            {
-                DeliveryRule.Check(cloth, findings);
-                FigureRules.Check(cloth, findings);
-            }
-
-            LengthRules.Check(cloth, findings);
-            try
-            {
-                BoundRules.Check(cloth, findings);
-            }
-            catch (BeyondLimits)
-            {
-                findings.Add("check.cloth.bound-too-large", cloth.Id.Value);
+                DemandRule.Check(cloth, plan, findings);
             }
         }
 
         DemandRule.CheckAllCut(plan, findings);
+    }
+
+    /// <summary>What can be said without the quilt; false where the terms are impossible.</summary>
+    public static bool CheckAlone(ClothPlan cloth, FindingList findings)
+    {
+        if (!TermsRule.Check(cloth, findings))
+        {
+            return false;
+        }
+
+        if (StripRules.Check(cloth, findings))
+        {
+            DeliveryRule.Check(cloth, findings);
+            FigureRules.Check(cloth, findings);
+        }
+
+        LengthRules.Check(cloth, findings);
+        try
+        {
+            BoundRules.Check(cloth, findings);
+        }
+        catch (BeyondLimits)
+        {
+            findings.Add("check.cloth.bound-too-large", cloth.Id.Value);
+        }
+
+        return true;
     }
 }

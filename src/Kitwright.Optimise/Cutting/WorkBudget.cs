@@ -12,4 +12,8 @@ public sealed record WorkBudget(string Name, long Steps, TimeSpan SafetyStop)
     public static WorkBudget WhileYouType { get; } = new("while-you-type", 100_000_000, TimeSpan.FromSeconds(1));
     public static WorkBudget Normal { get; } = new("normal", 2_000_000_000, TimeSpan.FromSeconds(20));
     public static WorkBudget Thorough { get; } = new("thorough", 20_000_000_000, TimeSpan.FromSeconds(120));
+
+    /// <summary>About so many seconds of an idle core.</summary>
+    public static WorkBudget OfSeconds(double seconds) =>
+        new("seconds", (long)(seconds * 1e9), TimeSpan.FromSeconds(10 * Math.Max(1, seconds)));
 }
