@@ -15,6 +15,7 @@ public static class CommandLine
             CheckCommand.Make(),
             KitsCommand.Make(),
             BookletCommand.Make(),
+            SewCommand.Make(),
             ServeCommand.Make(),
             SchemaCommand.Make(),
         };

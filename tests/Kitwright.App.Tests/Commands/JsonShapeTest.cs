@@ -21,7 +21,11 @@ public sealed class JsonShapeTest
     public async Task Kits_have_the_published_shape() =>
         await HasShape("kits", (await Run.Of("kits", Run.Stars, Run.Stock, "--each", "9", "--json")).Output);
 
+    [Fact]
+    public async Task Sewing_has_the_published_shape() => await HasShape("sew", (await Run.Of("sew", Run.Stars, "--json")).Output);
+
     [Theory]
+    [InlineData("sew", "sew", "no-such-file.json", "--json")]
     [InlineData("plan", "plan", "no-such-file.json", "--json")]
     [InlineData("check", "check", "no-such-file.json", "--json")]
     [InlineData("kits", "kits", "no-such-file.json", "no-such-file.csv", "--json")]

@@ -1,0 +1,43 @@
+using Kitwright.Plans;
+using Kitwright.Sewing;
+using Kitwright.Tests.Piecing;
+using Xunit;
+
+namespace Kitwright.Tests.Sewing;
+
+/// <summary>Seams of the demo quilt counted by hand.</summary>
+public sealed class SewingSheetTest
+{
+    private static readonly QuiltPlan Plan = DemoPlanTest.Plan(null);
+    private static readonly SewingSheet Sheet = SewingSheet.Of(Plan);
+
+    /// <summary>A row of n parts is n − 1 seams (own arithmetic).</summary>
+    [Fact]
+    public void A_row_takes_one_seam_fewer_than_it_has_parts() =>
+        Assert.All(
+            Plan.Sewing.Recipes.Zip(Sheet.Steps).Where(pair => pair.First.Picture.Parts.Length > 1),
+            pair => Assert.Equal(pair.First.Picture.Parts.Length - 1, pair.Second.SeamsEach)
+        );
+
+    /// <summary>Six rows of five blocks with six sashes, seven rows of five sashes and six posts: 10 seams each (own arithmetic).</summary>
+    [Fact]
+    public void The_center_of_the_sashed_stars_takes_the_seams_of_its_rows()
+    {
+        var rows = Sheet.Steps.Where(step => step.SeamsEach == 10).ToArray();
+        Assert.Equal(13, rows.Sum(step => step.Runs));
+        Assert.Equal(130, rows.Sum(step => step.AllSeams));
+        Assert.Contains(Sheet.Steps, step => step.SeamsEach == 12 && step.Runs == 1);
+    }
+
+    [Fact]
+    public void Every_step_draws_on_pieces_or_on_earlier_steps()
+    {
+        var known = Plan.Pieces.Select(piece => piece.Id).ToHashSet();
+        foreach (var step in Sheet.Steps)
+        {
+            Assert.NotEmpty(step.Uses);
+            Assert.All(step.Uses, use => Assert.Contains(use.Of, known));
+            known.Add(step.Recipe);
+        }
+    }
+}
