@@ -13,6 +13,7 @@ public static class CommandLine
         {
             PlanCommand.Make(),
             CheckCommand.Make(),
+            CutCommand.Make(),
             KitsCommand.Make(),
             BookletCommand.Make(),
             SewCommand.Make(),

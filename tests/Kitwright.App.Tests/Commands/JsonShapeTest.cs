@@ -25,6 +25,13 @@ public sealed class JsonShapeTest
     public async Task Sewing_has_the_published_shape() => await HasShape("sew", (await Run.Of("sew", Run.Stars, "--json")).Output);
 
     [Theory]
+    [InlineData("--width", "40")]
+    [InlineData("--width", "40", "--unit", "1/8", "--increment", "36")]
+    public async Task Cut_lists_have_the_published_shape(params string[] options) =>
+        await HasShape("cut", (await Run.Of(["cut", Run.Temporary("label,width,height,count\nA,3,4,5\nB,50,4,5\n"), "--json", .. options])).Output);
+
+    [Theory]
+    [InlineData("cut", "cut", "no-such-file.csv", "--width", "40", "--json")]
     [InlineData("sew", "sew", "no-such-file.json", "--json")]
     [InlineData("plan", "plan", "no-such-file.json", "--json")]
     [InlineData("check", "check", "no-such-file.json", "--json")]

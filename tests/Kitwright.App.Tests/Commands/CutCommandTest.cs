@@ -1,0 +1,199 @@
+using System.Globalization;
+using System.Text.Json;
+
+namespace Kitwright.App.Tests.Commands;
+
+/// <summary>Lists of pieces through the plain door: what comes back is counted and measured here, not believed.</summary>
+public sealed class CutCommandTest
+{
+    private const string Header = "label,width,height,count,turn\n";
+
+    [Fact]
+    public async Task Squares_of_a_chart_come_out_of_the_width()
+    {
+        // 16 squares of 2 1/2 in across 40 in: 80 squares are 5 strips, 12 1/2 in.
+        var run = await Cut(Header + "A1,2 1/2,2.5,80,no\n", "--width", "40");
+
+        Assert.Equal(0, run.Exit);
+        var cut = run.Json.GetProperty("cut");
+        Assert.Equal("12 1/2", cut.GetProperty("length").GetString());
+        Assert.Equal("12 1/2", cut.GetProperty("bound").GetString());
+        Assert.Equal("proved", cut.GetProperty("status").GetString());
+        Assert.Equal(JsonValueKind.Null, cut.GetProperty("purchase").ValueKind);
+    }
+
+    [Fact]
+    public async Task Allowances_are_nothing_unless_given()
+    {
+        const string list = Header + "A1,10 1/2,10 1/2,8,no\n";
+        async Task<string?> Length(params string[] options) =>
+            (await Cut(list, [.. options])).Json.GetProperty("cut").GetProperty("length").GetString();
+
+        Assert.Equal("21", await Length("--width", "42"));
+        // Four of 10 1/2 in do not come out of 42 in when squaring the end of the strip takes something.
+        Assert.Equal("31 1/2", await Length("--width", "42", "--trim", "1/2"));
+        Assert.Equal("21 1/2", await Length("--width", "42", "--straightening", "1/2"));
+    }
+
+    [Fact]
+    public async Task The_purchase_is_a_step_and_is_made_least_where_steps_are_given()
+    {
+        var run = await Cut(Header + "A1,2 1/2,2 1/2,80,no\n", "--width", "40", "--increment", "4 1/2", "--increment", "12");
+
+        Assert.Equal("13 1/2", run.Json.GetProperty("cut").GetProperty("purchase").GetString());
+    }
+
+    [Fact]
+    public async Task With_a_unit_all_measures_are_whole_numbers()
+    {
+        var run = await Cut("label;height;width;count\np;3;4;6\n", "--width", "9", "--unit");
+
+        Assert.Equal(9, run.Json.GetProperty("cut").GetProperty("length").GetInt32());
+        Assert.Equal(3, run.Json.GetProperty("cut").GetProperty("cloths")[0].GetProperty("strips")[0].GetProperty("height").GetInt32());
+    }
+
+    [Fact]
+    public async Task A_fraction_among_whole_numbers_of_a_unit_is_refused_by_line()
+    {
+        var run = await Cut("label,width,height,count\np,3 1/2,4,6\nq,3,4,6\n", "--width", "9", "--unit", "1/16");
+
+        Assert.Equal(1, run.Exit);
+        Assert.Equal([("cutlist.whole", "line 2")], Findings(run));
+        Assert.Equal(8, run.Json.GetProperty("cut").GetProperty("length").GetInt32());
+    }
+
+    [Fact]
+    public async Task A_piece_wider_than_the_cloth_is_named_and_the_rest_planned()
+    {
+        var run = await Cut(Header + "wide,41,3,2,no\nA1,2 1/2,2 1/2,16,no\n", "--width", "40");
+
+        Assert.Equal(1, run.Exit);
+        Assert.Equal([("cutting.too-wide-unturned", "line 2")], Findings(run));
+        Assert.Contains("wide", run.Json.GetProperty("findings")[0].GetProperty("remedy").GetString()!, StringComparison.Ordinal);
+        Assert.Equal("2 1/2", run.Json.GetProperty("cut").GetProperty("length").GetString());
+    }
+
+    [Theory]
+    [InlineData("", "cutlist.empty", "line 1")]
+    [InlineData("label,width,height\nA,1,1\n", "cutlist.column-missing", "line 1")]
+    [InlineData("label,width,width,height,count\nA,1,1,1,1\n", "cutlist.column-twice", "line 1")]
+    [InlineData("label,width,height,count\n,1,1,1\n", "cutlist.label", "line 2")]
+    [InlineData("label,width,height,count\nA,one,1,1\n", "cutlist.measure", "line 2")]
+    [InlineData("label,width,height,count\nA,-1,1,1\n", "cutlist.not-above-zero", "line 2")]
+    [InlineData("label,width,height,count\nA,1,1,2.5\n", "cutlist.count", "line 2")]
+    [InlineData("label,width,height,count\nA,1,1,99999999999\n", "cutlist.count", "line 2")]
+    [InlineData("label,width,height,count,turn\nA,1,1,1,perhaps\n", "cutlist.turn", "line 2")]
+    [InlineData("label,width,height,count\nA,10 in,10 cm,1\n", "cutlist.mixed-units", "line 2")]
+    [InlineData("label,width,height,count\nA,10,10,1\nB,10 cm,10 cm,1\n", "cutlist.mixed-units", "line 3")]
+    [InlineData("label,width,height,count\nA,1,1,20000000\n", "cutting.count", "line 2")]
+    [InlineData("label,width,height,count\nA,\"1,1,1\n", "stock.unclosed-quote", "line 2")]
+    public async Task What_is_wrong_with_a_list_stands_beside_its_line(string list, string rule, string place)
+    {
+        var run = await Cut(list, "--width", "40");
+
+        Assert.Equal((1, ""), (run.Exit, run.Error));
+        Assert.Contains((rule, place), Findings(run));
+    }
+
+    [Fact]
+    public async Task A_million_pieces_and_ten_thousand_kinds_are_planned()
+    {
+        var many = await Cut(Header + "A1,2 1/2,2 1/2,1000000,yes\n", "--width", "40");
+        // 16 in a strip: 62,500 strips.
+        Assert.Equal("156250", many.Json.GetProperty("cut").GetProperty("length").GetString());
+
+        var kinds = string.Concat(Enumerable.Range(0, 10_000).Select(i => string.Create(CultureInfo.InvariantCulture, $"k{i},{1 + (i % 97)},{1 + (i / 97)},1\n")));
+        var run = await Cut("label,width,height,count\n" + kinds, "--width", "97", "--unit");
+        Assert.Equal((0, ""), (run.Exit, run.Error));
+        Assert.Equal(10_000, PiecesIn(run.Json.GetProperty("cut")).Values.Sum());
+    }
+
+    [Theory]
+    [InlineData("--width", "0")]
+    [InlineData("--width", "40", "--unit", "0")]
+    [InlineData("--width", "40 1/2", "--unit")]
+    [InlineData("--width", "40", "--goal", "purchase")]
+    [InlineData("--width", "40", "--seconds", "0")]
+    [InlineData("--width", "40", "--straightening", "-1")]
+    [InlineData]
+    public async Task Wrong_options_answer_2(params string[] options) => Assert.Equal(2, (await Cut(Header, options)).Exit);
+
+    [Fact]
+    public async Task Equal_limits_of_work_give_equal_plans()
+    {
+        const string list = Header + "a,3,7,31,yes\nb,5,11,17,yes\nc,6 1/2,4 1/8,23,yes\nd,9,2 3/8,41,yes\n";
+        var runs = new List<string>();
+        for (var i = 0; i < 2; i++)
+        {
+            var cut = (await Cut(list, "--width", "40", "--work", "20000000")).Json.GetProperty("cut");
+            runs.Add(cut.GetProperty("cloths").GetRawText() + cut.GetProperty("work").GetRawText());
+        }
+
+        Assert.Equal(runs[0], runs[1]);
+    }
+
+    [Fact]
+    public async Task The_sheet_reads_as_instructions_with_the_usual_cautions()
+    {
+        var run = await Run.Of("cut", Run.Temporary(Header + "A1,2 1/2,2 1/2,80,no\nA2,3,5,9,no\n"), "--width", "40", "--straightening", "1/2");
+
+        Assert.Contains("Square one end", run.Output, StringComparison.Ordinal);
+        Assert.Contains("Cut 5 strips of 2 1/2; from each", run.Output, StringComparison.Ordinal);
+        Assert.Contains("16 of 2 1/2 × 2 1/2 (A1)", run.Output, StringComparison.Ordinal);
+        Assert.Contains("Close the guard after each cut", run.Output, StringComparison.Ordinal);
+    }
+
+    /// <summary>
+    /// Instances with known least heights (two stages, trimming, no turning), with the heights of the table; the pieces are
+    /// counted, each strip is measured, and the bound never passes the least height.
+    /// </summary>
+    [Theory]
+    [InlineData("hifi1997a/2", 129)]
+    [InlineData("hifi1997a/3", 1466)]
+    public async Task Published_instances_are_cut_in_the_least_height(string instance, int least)
+    {
+        var folder = Run.File("..", "shared", "checks", "cutting", "twodim");
+        Assert.SkipUnless(Directory.Exists(folder), "skipped: data absent");
+        var items = File.ReadAllLines(Path.Combine(folder, instance + "_items.csv")).Select(l => l.Split(',')).ToList();
+        var width = int.Parse(File.ReadAllLines(Path.Combine(folder, instance + "_bins.csv"))[1].Split(',')[1], CultureInfo.InvariantCulture);
+        var copies = items[0].IndexOf("COPIES");
+        var wanted = items.Skip(1).ToDictionary(i => i[0], i => copies < 0 ? 1 : int.Parse(i[copies], CultureInfo.InvariantCulture));
+        var list = "label,width,height,count\n" + string.Concat(items.Skip(1).Select(i => $"{i[0]},{i[1]},{i[2]},{wanted[i[0]]}\n"));
+
+        var cut = (await Cut(list, "--width", width.ToString(CultureInfo.InvariantCulture), "--unit", "--seconds", "20")).Json.GetProperty("cut");
+
+        Assert.Equal(least, cut.GetProperty("length").GetInt32());
+        Assert.True(cut.GetProperty("bound").GetInt32() <= least);
+        Assert.Equal(wanted, PiecesIn(cut));
+        var strips = cut.GetProperty("cloths")[0].GetProperty("strips").EnumerateArray().ToList();
+        Assert.Equal(least, strips.Sum(s => s.GetProperty("height").GetInt32() * s.GetProperty("times").GetInt32()));
+        Assert.All(
+            strips,
+            strip =>
+            {
+                var cuts = strip.GetProperty("subCuts").EnumerateArray().ToList();
+                Assert.True(cuts.Sum(c => c.GetProperty("width").GetInt32() * c.GetProperty("times").GetInt32()) <= width);
+                Assert.True(cuts.All(c => c.GetProperty("height").GetInt32() <= strip.GetProperty("height").GetInt32()));
+            }
+        );
+    }
+
+    private static Task<Run> Cut(string list, params string[] options) =>
+        Run.Of(["cut", Run.Temporary(list), "--json", .. options]);
+
+    private static List<(string, string)> Findings(Run run) =>
+        [
+            .. run
+                .Json.GetProperty("findings")
+                .EnumerateArray()
+                .Select(f => (f.GetProperty("rule").GetString()!, f.GetProperty("place").GetString()!)),
+        ];
+
+    private static Dictionary<string, int> PiecesIn(JsonElement cut) =>
+        cut.GetProperty("cloths")
+            .EnumerateArray()
+            .SelectMany(cloth => cloth.GetProperty("strips").EnumerateArray())
+            .SelectMany(strip => strip.GetProperty("subCuts").EnumerateArray().Select(c => (Cut: c, Strips: strip.GetProperty("times").GetInt32())))
+            .GroupBy(c => c.Cut.GetProperty("label").GetString()!)
+            .ToDictionary(same => same.Key, same => same.Sum(c => c.Strips * c.Cut.GetProperty("times").GetInt32()));
+}
