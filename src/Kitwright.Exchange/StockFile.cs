@@ -20,6 +20,10 @@ public static class StockFile
     public static Checked<TablePreview> Preview(byte[] bytes) =>
         IsWorkbook(bytes) ? StockXlsx.Preview(bytes) : StockCsv.Preview(bytes);
 
+    /// <summary>The rows that start on these lines, for whoever shows what is at fault; a bad file gives none.</summary>
+    public static ImmutableArray<TableRow> Lines(byte[] bytes, IReadOnlySet<int> lines) =>
+        IsWorkbook(bytes) ? StockXlsx.Lines(bytes, lines) : StockCsv.Lines(bytes, lines);
+
     // A zip archive; or the older binary workbooks, which are then refused as no workbook rather than read as text.
     private static bool IsWorkbook(ReadOnlySpan<byte> bytes) =>
         bytes.StartsWith("PK"u8) || bytes.StartsWith<byte>([0xD0, 0xCF, 0x11, 0xE0]);

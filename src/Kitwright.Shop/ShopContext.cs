@@ -19,6 +19,7 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options) : DbConte
     public DbSet<BookingRow> Bookings => Set<BookingRow>();
     public DbSet<EntryRow> Entries => Set<EntryRow>();
     public DbSet<TermsRow> Terms => Set<TermsRow>();
+    public DbSet<ColumnNameRow> ColumnNames => Set<ColumnNameRow>();
     public DbSet<DemoRow> Demo => Set<DemoRow>();
 
     // Whole numbers sort and compare alike in every database; enums are stored by name.
@@ -39,6 +40,7 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options) : DbConte
         model.Entity<EntryRow>(MapEntries);
         model.Entity<TermsRow>().ToTable(nameof(Terms));
         model.Entity<TermsRow>().Property(t => t.Id).ValueGeneratedNever();
+        model.Entity<ColumnNameRow>(MapColumnNames);
         model.Entity<DemoRow>().ToTable(nameof(Demo)).HasData(new DemoRow { State = Kitwright.Shop.Demo.DemoState.Absent });
     }
 
@@ -101,6 +103,12 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options) : DbConte
         entry.HasIndex(e => new { e.Bolt, e.Id });
         entry.HasOne<BookingRow>().WithMany().HasForeignKey(e => e.Booking).OnDelete(DeleteBehavior.Restrict);
         entry.HasOne<BoltRow>().WithMany().HasForeignKey(e => e.Bolt).OnDelete(DeleteBehavior.Restrict);
+    }
+
+    private static void MapColumnNames(EntityTypeBuilder<ColumnNameRow> column)
+    {
+        column.ToTable(nameof(ColumnNames)).HasKey(c => c.Column);
+        column.Property(c => c.Name).HasMaxLength(NameLength);
     }
 
     private sealed class UtcTicks()

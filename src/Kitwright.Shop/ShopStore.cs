@@ -19,12 +19,14 @@ public sealed class ShopStore : IDisposable
         Time = time;
         Projects = new(this);
         Stock = new(this);
+        Columns = new(this);
         Terms = new(this);
         Demo = new(this);
     }
 
     public ProjectChains Projects { get; }
     public StockLedger Stock { get; }
+    public ColumnBook Columns { get; }
     public TermsBook Terms { get; }
     public DemoShop Demo { get; }
     internal TimeProvider Time { get; }

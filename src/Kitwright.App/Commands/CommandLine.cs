@@ -17,6 +17,7 @@ public static class CommandLine
             KitsCommand.Make(),
             BookletCommand.Make(),
             SewCommand.Make(),
+            StockCommand.Make(),
             ServeCommand.Make(),
             SchemaCommand.Make(),
         };

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text;
+using Kitwright.Exchange;
 using Kitwright.Fabrics;
 using Kitwright.Findings;
 using Kitwright.Quilts;
-using Kitwright.Stock;
 using Kitwright.Words;
 
 namespace Kitwright.App.Commands;
@@ -37,7 +37,7 @@ internal static class Inputs
         }
 
         var bytes = InputFile.Read(path);
-        return bytes.Value is null ? Checked<Shelf>.Failed(bytes.Findings) : StockCsv.Read(bytes.Value);
+        return bytes.Value is null ? Checked<Shelf>.Failed(bytes.Findings) : StockFile.Read(bytes.Value);
     }
 
     /// <summary>UTF-8, with or without its byte order mark; bad bytes become marks that the reader then refuses.</summary>

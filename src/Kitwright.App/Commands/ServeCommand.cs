@@ -40,7 +40,7 @@ internal static class ServeCommand
                 {
                     using var store = ShopStore.Open(parsed.GetValue(database)!, TimeProvider.System);
                     await store.Demo.Seed(cancel);
-                    await using var app = WebApp.Build(new(parsed.GetValue(port), await ShopWorkbench.OfStore(store, cancel)));
+                    await using var app = WebApp.Build(new(parsed.GetValue(port), await ShopWorkbench.OfStore(store, cancel), store));
                     await app.StartAsync(cancel);
                     output.WriteLine(Catalog.English.Say("command.serving", ("address", app.Urls.First())));
                     await app.WaitForShutdownAsync(cancel);

@@ -21,12 +21,15 @@ namespace Kitwright.App.Planning;
 /// </summary>
 public sealed class ShopWorkbench(
     ImmutableArray<ShelfQuilt> quilts,
-    Shelf shelf,
+    Shelf stock,
     PlanOptions options,
+    Func<Task<Shelf>> readShelf,
     Action<string, Quilt>? save = null
 ) : IWorkbench
 {
     private const int MostKept = 256;
+
+    private volatile Shelf shelf = stock;
 
     private readonly ConcurrentDictionary<string, Lazy<Planned>> plans = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, ImmutableStack<Quilt>> revisions = new(
@@ -37,6 +40,13 @@ public sealed class ShopWorkbench(
     public ImmutableArray<ShelfQuilt> Quilts => [.. quilts.Select(q => q with { Quilt = revisions[q.Slug].Peek() })];
 
     public Shelf Shelf => shelf;
+
+    public async Task Refresh()
+    {
+        shelf = await readShelf();
+        // Plans name their fabrics and are drawn in them.
+        plans.Clear();
+    }
 
     public PlanOptions Options => options;
 
@@ -56,6 +66,7 @@ public sealed class ShopWorkbench(
             quilts.ToImmutable(),
             await store.Stock.Shelf(cancel),
             PlanOptions.Usual,
+            () => store.Stock.Shelf(),
             (slug, quilt) => Save(store, slug, quilt).GetAwaiter().GetResult()
         );
     }

@@ -22,6 +22,9 @@ public interface IWorkbench
     /// </summary>
     Planned Plan(Quilt quilt, string? colorway);
 
+    /// <summary>From here on, stock is as the shop's database has it now.</summary>
+    Task Refresh();
+
     /// <summary>Keeps a quilt as a new revision; earlier ones stay.</summary>
     void Keep(string slug, Quilt quilt);
 

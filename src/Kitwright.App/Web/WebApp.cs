@@ -10,6 +10,9 @@ namespace Kitwright.App.Web;
 /// <summary>Puts the web app together; the command <c>serve</c> and the browser tests run what this returns.</summary>
 public static class WebApp
 {
+    /// <summary>Bytes: a table that somebody pastes comes in one message.</summary>
+    private const int LongestMessage = 2 * 1024 * 1024;
+
     public static WebApplication Build(WebOptions options)
     {
         var builder = WebApplication.CreateBuilder(
@@ -35,9 +38,12 @@ public static class WebApp
             keys.XmlEncryptor = new NullXmlEncryptor();
         });
         builder.Services.AddSingleton(options.Workbench);
+        builder.Services.AddSingleton(options.Store);
         builder.Services.AddScoped<Arrival>();
         builder.Services.AddScoped<Whereabouts>();
-        builder.Services.AddRazorComponents().AddInteractiveServerComponents();
+        builder.Services.AddRazorComponents()
+            .AddInteractiveServerComponents()
+            .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LongestMessage);
 
         var app = builder.Build();
         app.UseMiddleware<LoopbackOnly>();

@@ -13,6 +13,10 @@ public static class StockXlsx
     public static Checked<Shelf> Read(byte[] bytes, ImmutableDictionary<StockColumn, string>? byHand = null) =>
         Workbook.With(bytes, sheet => StockReader.Read(sheet, byHand, commaIsPoint: false));
 
+    /// <summary>The rows of these numbers as they stand in the sheet; a bad file gives none.</summary>
+    public static ImmutableArray<TableRow> Lines(byte[] bytes, IReadOnlySet<int> lines) =>
+        Workbook.With(bytes, sheet => Checked<TableLines>.Of(TableLines.Of(sheet, lines))).Value?.Rows ?? [];
+
     /// <summary>The head of the sheet, for whoever matches its columns by hand.</summary>
     public static Checked<TablePreview> Preview(byte[] bytes) => Workbook.With(bytes, TablePreview.Of);
 }

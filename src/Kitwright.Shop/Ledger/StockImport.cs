@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using Kitwright.Fabrics;
 using Kitwright.Measure;
 
@@ -18,7 +19,15 @@ public sealed record StockImport(
     ImmutableArray<Bolt> Received,
     ImmutableArray<BoltCount> Counted,
     ImmutableArray<string> NotInFile
-);
+)
+{
+    /// <summary>What a shop without any stock would take over.</summary>
+    public static StockImport IntoEmpty(Shelf shelf) => new(true, false, shelf.Fabrics, [], shelf.Bolts, [], []);
+
+    /// <summary>True where the shop has all of it already.</summary>
+    [JsonIgnore]
+    public bool ChangesNothing => NewFabrics.IsEmpty && ChangedFabrics.IsEmpty && Received.IsEmpty && Counted.IsEmpty;
+}
 
 public sealed record FabricChange(Fabric Before, Fabric After);
 

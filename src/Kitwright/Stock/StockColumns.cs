@@ -64,9 +64,19 @@ public sealed record StockColumns(ImmutableSortedDictionary<StockColumn, int> Po
             .Where(found => found.Name is not null)
             .ToImmutableSortedDictionary(found => found.Column, found => found.Name!.Trim());
 
+    /// <summary>The column of a usual name, in either case; null where there is none.</summary>
+    public static StockColumn? Named(string name) =>
+        Names.Where(pair => pair.Value.Contains(Key(name))).Select(pair => (StockColumn?)pair.Key).FirstOrDefault();
+
+    /// <summary>Those of some names by hand that a header has; names of an earlier file need not fit this one.</summary>
+    public static ImmutableDictionary<StockColumn, string> Fitting(
+        ImmutableArray<string> header,
+        ImmutableDictionary<StockColumn, string> byHand
+    ) => byHand.Where(pair => header.Any(cell => Key(cell) == Key(pair.Value))).ToImmutableDictionary();
+
     /// <summary>
     /// Finds the columns in a header. <paramref name="byHand"/> names the header's own word for a column and goes
-    /// before the usual names.
+    /// before the usual names; an empty word leaves the column out.
     /// </summary>
     public static Checked<StockColumns> Match(
         TableRow header,
@@ -80,6 +90,16 @@ public sealed record StockColumns(ImmutableSortedDictionary<StockColumn, int> Po
             ImmutableArray<string> names = byHand is not null && byHand.TryGetValue(column, out var own)
                 ? [own.Trim().ToLowerInvariant()]
                 : Names[column];
+            if (names is [""])
+            {
+                if (Required.Contains(column))
+                {
+                    findings.Add(Finding.Of("stock.column-missing", Place(header), ("column", NameOf(column))));
+                }
+
+                continue;
+            }
+
             int[] found = [.. Enumerable.Range(0, header.Cells.Length).Where(i => names.Contains(Key(header.Cells[i])))];
             if (found.Length > 1)
             {

@@ -28,6 +28,10 @@ public static class StockCsv
     public static Checked<TablePreview> Preview(ReadOnlySpan<byte> bytes) =>
         With(bytes.ToArray(), (csv, _) => TablePreview.Of(csv));
 
+    /// <summary>The rows that start on these lines, for whoever shows what is at fault; a bad file gives none.</summary>
+    public static ImmutableArray<TableRow> Lines(ReadOnlySpan<byte> bytes, IReadOnlySet<int> lines) =>
+        With(bytes.ToArray(), (csv, _) => Checked<TableLines>.Of(TableLines.Of(csv, lines))).Value?.Rows ?? [];
+
     private static Checked<Shelf> Read(byte[] bytes, ImmutableDictionary<StockColumn, string>? byHand) =>
         With(bytes, (csv, separator) => StockReader.Read(csv, byHand, commaIsPoint: separator != ','));
 

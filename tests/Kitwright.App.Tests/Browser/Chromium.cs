@@ -64,7 +64,7 @@ public sealed class Chromium : IAsyncLifetime
     {
         var store = ShopStore.Open(Path.Combine(Directory.CreateTempSubdirectory().FullName, "shop.db"), TimeProvider.System);
         await store.Demo.Seed();
-        var shop = WebApp.Build(new(0, await ShopWorkbench.OfStore(store, CancellationToken.None)));
+        var shop = WebApp.Build(new(0, await ShopWorkbench.OfStore(store, CancellationToken.None), store));
         await shop.StartAsync();
         return shop;
     }

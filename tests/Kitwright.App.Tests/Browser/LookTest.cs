@@ -17,6 +17,7 @@ public sealed class LookTest(Chromium chromium)
     [InlineData($"{Stars}/pull?at=cloth/B")]
     [InlineData($"{Stars}/kits")]
     [InlineData($"{Stars}/pattern")]
+    [InlineData("/shop/stock")]
     [InlineData("/quilts/lantern-steps")]
     public async Task A_page_fits_every_width_and_axe_finds_nothing_serious(string path)
     {

@@ -30,9 +30,14 @@ public sealed class JsonShapeTest
     public async Task Cut_lists_have_the_published_shape(params string[] options) =>
         await HasShape("cut", (await Run.Of(["cut", Run.Temporary("label,width,height,count\nA,3,4,5\nB,50,4,5\n"), "--json", .. options])).Output);
 
+    [Fact]
+    public async Task A_stock_file_s_answer_has_the_published_shape() =>
+        await HasShape("stock", (await Run.Of("stock", Run.Stock, "--dry-run", "--json")).Output);
+
     [Theory]
     [InlineData("cut", "cut", "no-such-file.csv", "--width", "40", "--json")]
     [InlineData("sew", "sew", "no-such-file.json", "--json")]
+    [InlineData("stock", "stock", "no-such-file.csv", "--dry-run", "--json")]
     [InlineData("plan", "plan", "no-such-file.json", "--json")]
     [InlineData("check", "check", "no-such-file.json", "--json")]
     [InlineData("kits", "kits", "no-such-file.json", "no-such-file.csv", "--json")]

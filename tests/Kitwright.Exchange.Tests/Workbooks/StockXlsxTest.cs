@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.IO.Compression;
 using System.Text;
 using CsCheck;
@@ -164,6 +165,27 @@ public sealed class StockXlsxTest
             var read = StockFile.Read(HandmadeWorkbook.Of(sheet[..at] + character + sheet[(at + 1)..]));
             Assert.True(read.Value is not null || !read.Findings.IsEmpty);
         });
+    }
+
+    [Fact]
+    public void Rows_at_fault_are_found_again_by_their_line()
+    {
+        var csv = "fabric,lot,width,yards,price,color\nF,L,44,\"two\nlines\",9,#112233\nG,L,44,5,9,red\n"u8.ToArray();
+        Assert.Equal(["line 2", "line 4"], StockFile.Read(csv).Findings.Select(f => f.Place));
+        Assert.Equal([(2, "F"), (4, "G")], StockFile.Lines(csv, new HashSet<int> { 2, 4 }).Select(row => (row.Line, row.Cells[0])));
+        var workbook = HandmadeWorkbook.Of(HandmadeWorkbook.Header + HandmadeWorkbook.Bolt("<c r=\"D2\"><v>x</v></c>"));
+        Assert.Equal("x", Assert.Single(StockFile.Lines(workbook, new HashSet<int> { 2 })).Cells[3]);
+        Assert.Empty(StockFile.Lines("PK no workbook"u8.ToArray(), new HashSet<int> { 1 }));
+    }
+
+    [Fact]
+    public void A_column_that_is_left_out_by_hand_is_not_read()
+    {
+        var csv = "fabric,lot,width,yards,price,color,seed\nF,L,44,5,9,#112233,a note of ours\n"u8.ToArray();
+        Assert.Equal("stock.not-a-seed", OnlyFinding(csv).Rule);
+        Assert.Single(StockFile.Read(csv, ImmutableDictionary<StockColumn, string>.Empty.Add(StockColumn.Seed, "")).Value!.Bolts);
+        var read = StockFile.Read(csv, ImmutableDictionary<StockColumn, string>.Empty.Add(StockColumn.Yards, ""));
+        Assert.Equal("stock.column-missing", Assert.Single(read.Findings).Rule);
     }
 
     [Fact]

@@ -1,5 +1,7 @@
 using Kitwright.Measure;
 using Kitwright.Shop.Ledger;
+using Kitwright.Stock;
+using Microsoft.EntityFrameworkCore;
 using Xunit;
 
 namespace Kitwright.Shop.Tests.Ledger;
@@ -61,6 +63,39 @@ public sealed class StockImportTest
         Assert.Equal(Length.Inches(324), await shop.OnHand("b1"));
         var other = await shop.Store.Stock.Import(id, "Wren", OpenedShop.Shelf(b1: 1), dryRun: false, Cancel);
         Assert.Equal("ledger.other-booking", Assert.Single(other.Findings).Rule);
+    }
+
+    [Fact]
+    public async Task A_fault_in_the_middle_leaves_nothing_half_written()
+    {
+        using var shop = new OpenedShop();
+        await using (var context = shop.Store.NewContext())
+        {
+            await context.Database.ExecuteSqlRawAsync(
+                """CREATE TRIGGER "full" BEFORE INSERT ON "Entries" WHEN NEW."Bolt" = 'b3' BEGIN SELECT RAISE(ABORT, 'disk full'); END;""",
+                Cancel
+            );
+        }
+
+        await Assert.ThrowsAnyAsync<DbUpdateException>(() => shop.Store.Stock.Import(Guid.NewGuid(), "Wren", OpenedShop.Shelf(), dryRun: false, Cancel));
+
+        var shelf = await shop.Store.Stock.Shelf(Cancel);
+        Assert.Empty(shelf.Fabrics);
+        Assert.Empty(shelf.Bolts);
+        await using var after = shop.Store.NewContext();
+        Assert.False(await after.Bookings.AnyAsync(Cancel) || await after.Entries.AnyAsync(Cancel) || await after.Balances.AnyAsync(Cancel));
+    }
+
+    [Fact]
+    public async Task Names_of_columns_are_remembered_and_replaced_one_by_one()
+    {
+        using var shop = new OpenedShop();
+        await shop.Store.Columns.Remember(new Dictionary<StockColumn, string> { [StockColumn.Fabric] = "SKU", [StockColumn.Yards] = "on hand" }, Cancel);
+        await shop.Store.Columns.Remember(new Dictionary<StockColumn, string> { [StockColumn.Yards] = "left" }, Cancel);
+        shop.Reopen();
+
+        var names = await shop.Store.Columns.Read(Cancel);
+        Assert.Equal(("SKU", "left", 2), (names[StockColumn.Fabric], names[StockColumn.Yards], names.Count));
     }
 
     [Fact]

@@ -45,6 +45,19 @@ public sealed class DemoValuesTest
         );
     }
 
+    // Courthouse steps: a round is two light logs on opposite sides, then two dark ones across their ends.
+    [Fact]
+    public void Log_cabin_has_five_rounds_about_its_center_and_hourglass_units_at_two_corners()
+    {
+        var patches = Assert.Single(Demo("lantern-steps.json").Blocks).Patches;
+        var logs = patches.Where(p => p.Role.StartsWith("light", StringComparison.Ordinal) || p.Role.StartsWith("dark", StringComparison.Ordinal)).Where(p => p.Corners.Length == 4);
+        Assert.Equal((10, 10), (logs.Count(p => p.Role[0] == 'l'), logs.Count(p => p.Role[0] == 'd')));
+        var triangles = patches.Where(p => p.Corners.Length == 3).ToList();
+        Assert.Equal(2 * 4, triangles.Count);
+        // The four triangles of an hourglass meet in its center.
+        Assert.Equal([4, 4], triangles.GroupBy(t => t.Corners.Single(c => triangles.Count(o => o.Corners.Contains(c)) == 4)).Select(g => g.Count()));
+    }
+
     [Fact]
     public void Star_points_stand_off_the_background() =>
         Assert.All(
@@ -79,6 +92,8 @@ public sealed class DemoValuesTest
     {
         var cabin = Demo("lantern-steps.json");
         Assert.Equal((42, 12), (cabin.Setting.Columns * cabin.Setting.Rows, cabin.Colorways.Length));
+        Assert.Equal((SettingKind.Straight, true, 1), (cabin.Setting.Kind, cabin.Setting.Sashing is null, cabin.Borders.Length));
+        Assert.InRange(cabin.Colorways.SelectMany(c => c.Fabrics.Values).Distinct().Count(), 60, 1_000);
         Assert.Equal(SettingKind.OnPoint, Demo("tidemark-nine-patch.json").Setting.Kind);
         var scrappy = Demo("forty-bags-friendship.json");
         Assert.All(
