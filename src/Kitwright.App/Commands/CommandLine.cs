@@ -18,6 +18,8 @@ public static class CommandLine
             BookletCommand.Make(),
             SewCommand.Make(),
             StockCommand.Make(),
+            DrawCommand.Make(),
+            BlocksCommand.Make(),
             ServeCommand.Make(),
             SchemaCommand.Make(),
         };

@@ -20,7 +20,7 @@ internal static class Inputs
 
     public static Option<bool> Json() => new("--json") { Description = Say("command.json") };
 
-    public static string Say(string key) => Catalog.English.Say(key);
+    public static string Say(string key, params ReadOnlySpan<(string Name, object Value)> slots) => Catalog.English.Say(key, slots);
 
     public static Checked<Quilt> ReadQuilt(string path)
     {

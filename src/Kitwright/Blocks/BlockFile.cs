@@ -40,6 +40,9 @@ public static class BlockFile
         return new(report.HasFault ? null : block, report.ToImmutable());
     }
 
+    /// <summary>The block by its patches, as text that <see cref="Read"/> takes back to an equal drawing.</summary>
+    public static string Write(BookBlock block) => BlockWriter.Write(block);
+
     private static BookBlock ReadBlock(Node node)
     {
         using var fields = node.Fields();

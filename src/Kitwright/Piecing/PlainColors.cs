@@ -3,7 +3,7 @@ using Kitwright.Quilts;
 namespace Kitwright.Piecing;
 
 /// <summary>Paper grays for a quilt without a colorway, by the value that the designer wants.</summary>
-internal static class PlainColors
+public static class PlainColors
 {
     public static string Of(Role role) =>
         role.Value switch

@@ -21,12 +21,14 @@ internal sealed class QuiltWriter
     private readonly Quilt quilt;
     private readonly Utf8JsonWriter json;
     private readonly Length unit;
+    private readonly DrawingWriter drawing;
 
     private QuiltWriter(Quilt quilt, Utf8JsonWriter json)
     {
         this.quilt = quilt;
         this.json = json;
         unit = LengthText.Of(1, quilt.Units);
+        drawing = new(json, unit);
     }
 
     public static string Write(Quilt quilt)
@@ -47,7 +49,7 @@ internal sealed class QuiltWriter
         json.WriteNumber("version", QuiltFile.Version);
         json.WriteString("name", quilt.Name);
         WriteOptional("note", quilt.Note);
-        WriteEnum("units", quilt.Units);
+        drawing.Enum("units", quilt.Units);
         WriteLength("seam", quilt.Seam);
         WriteLength("rulerStep", quilt.RulerStep);
         if (quilt.Licensed is { } license)
@@ -55,14 +57,14 @@ internal sealed class QuiltWriter
             WriteLicense(license);
         }
 
-        WriteList("roles", quilt.Roles, WriteRole);
-        WriteList("blocks", quilt.Blocks, WriteBlock);
+        drawing.List("roles", quilt.Roles, drawing.Role);
+        drawing.List("blocks", quilt.Blocks, WriteBlock);
         WriteSetting(quilt.Setting);
-        WriteList("borders", quilt.Borders, WriteBorder);
+        drawing.List("borders", quilt.Borders, WriteBorder);
         WriteBinding(quilt.Binding);
         WriteBacking(quilt.Backing);
         WriteTexts("techniques", quilt.Techniques);
-        WriteList("colorways", quilt.Colorways, WriteColorway);
+        drawing.List("colorways", quilt.Colorways, WriteColorway);
         json.WriteEndObject();
     }
 
@@ -78,51 +80,20 @@ internal sealed class QuiltWriter
         json.WriteEndObject();
     }
 
-    private void WriteRole(Role role)
-    {
-        json.WriteString("id", role.Id);
-        json.WriteString("name", role.Name);
-        if (role.Value is { } value)
-        {
-            WriteEnum("value", value);
-        }
-    }
-
     private void WriteBlock(Block block)
     {
         json.WriteString("id", block.Id);
         json.WriteString("name", block.Name);
         WriteLength("width", block.Width);
         WriteLength("height", block.Height);
-        json.WriteStartObject("grid");
-        json.WriteNumber("columns", block.Grid.Columns);
-        json.WriteNumber("rows", block.Grid.Rows);
-        json.WriteEndObject();
-        WriteList("patches", block.Patches, WritePatch);
-    }
-
-    private void WritePatch(BlockPatch patch)
-    {
-        json.WriteString("id", patch.Id);
-        json.WriteString("role", patch.Role);
-        WriteLine("corners", $"[{string.Join(", ", patch.Corners.Select(PointText))}]");
-        if (patch.Arcs.Length > 0)
-        {
-            WriteList("arcs", patch.Arcs, WriteArc);
-        }
-    }
-
-    private void WriteArc(Arc arc)
-    {
-        json.WriteNumber("edge", arc.Edge);
-        WriteLine("center", PointText(arc.Center));
-        json.WriteBoolean("clockwise", arc.Clockwise);
+        drawing.Grid(block.Grid);
+        drawing.List("patches", block.Patches, drawing.Patch);
     }
 
     private void WriteSetting(Setting setting)
     {
         json.WriteStartObject("setting");
-        WriteEnum("kind", setting.Kind);
+        drawing.Enum("kind", setting.Kind);
         json.WriteNumber("columns", setting.Columns);
         json.WriteNumber("rows", setting.Rows);
         json.WriteStartArray("cells");
@@ -150,9 +121,9 @@ internal sealed class QuiltWriter
     {
         WriteLength("width", border.Width);
         json.WriteString("role", border.Role);
-        WriteEnum("style", border.Style);
+        drawing.Enum("style", border.Style);
         WriteOptional("corner", border.Corner);
-        WriteEnum("grain", border.Grain);
+        drawing.Enum("grain", border.Grain);
     }
 
     private void WriteBinding(Binding binding)
@@ -161,7 +132,7 @@ internal sealed class QuiltWriter
         json.WriteString("role", binding.Role);
         WriteLength("stripWidth", binding.StripWidth);
         WriteLength("allowance", binding.Allowance);
-        WriteEnum("grain", binding.Grain);
+        drawing.Enum("grain", binding.Grain);
         json.WriteEndObject();
     }
 
@@ -173,7 +144,7 @@ internal sealed class QuiltWriter
         WriteLength("seam", backing.Seam);
         if (backing.Seams is { } seams)
         {
-            WriteEnum("seams", seams);
+            drawing.Enum("seams", seams);
         }
 
         json.WriteEndObject();
@@ -183,19 +154,6 @@ internal sealed class QuiltWriter
     {
         json.WriteString("name", colorway.Name);
         WriteTexts("fabrics", colorway.Fabrics);
-    }
-
-    private void WriteList<T>(string name, IEnumerable<T> items, Action<T> write)
-    {
-        json.WriteStartArray(name);
-        foreach (var item in items)
-        {
-            json.WriteStartObject();
-            write(item);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 
     private void WriteTexts(string name, IEnumerable<KeyValuePair<string, string>> texts)
@@ -217,9 +175,6 @@ internal sealed class QuiltWriter
         }
     }
 
-    private void WriteEnum<T>(string name, T value)
-        where T : struct, Enum => json.WriteString(name, CamelCase(value.ToString()));
-
     private void WriteLength(string name, Length length) => json.WriteString(name, LengthInUnits(length));
 
     // A centimeter quilt may still hold a length that is a whole fraction of an inch only: exact in either unit.
@@ -228,20 +183,8 @@ internal sealed class QuiltWriter
             ? LengthText.Mixed(length / unit) + " cm"
             : LengthText.Inches(length) + " in";
 
-    private void WriteLine(string name, string rawJson)
-    {
-        json.WritePropertyName(name);
-        json.WriteRawValue(rawJson);
-    }
-
-    private string PointText(Point point) => $"[{Quoted(point.X / unit)}, {Quoted(point.Y / unit)}]";
-
-    private static string Quoted(Surd value) => $"\"{SurdText.Format(value)}\"";
-
     private static string CellText(Cell cell) =>
         cell is { Turns: 0, Mirror: false }
             ? $"\"{cell.Block}\""
             : $$"""{ "block": "{{cell.Block}}", "turns": {{cell.Turns}}, "mirror": {{(cell.Mirror ? "true" : "false")}} }""";
-
-    private static string CamelCase(string name) => JsonNamingPolicy.CamelCase.ConvertName(name);
 }

@@ -1,0 +1,34 @@
+using Kitwright.Fabrics;
+using Kitwright.Piecing;
+using Kitwright.Print.Drawing;
+using Kitwright.Quilts;
+using Kitwright.Words;
+
+namespace Kitwright.Print.Pictures;
+
+/// <summary>The quilt's picture as a file of its own, with the prints of its fabrics in it.</summary>
+public static class QuiltPictureFile
+{
+    /// <param name="colorway">Null, or with a fabric that the shelf lacks: paper grays by the role's value.</param>
+    public static PictureFile Of(Quilt quilt, Colorway? colorway, Shelf shelf)
+    {
+        var design = Layout.Of(quilt);
+        return new(
+            QuiltPicture.Of(design, Fill(quilt, colorway, shelf), Look.Seam),
+            new(0, 0, design.Width.InInches.ToDouble(), design.Height.InInches.ToDouble()),
+            Catalog.English.Say("picture.quilt", ("quilt", quilt.Name), ("colorway", colorway?.Name ?? "none"))
+        );
+    }
+
+    private static Func<string, Paint> Fill(Quilt quilt, Colorway? colorway, Shelf shelf)
+    {
+        var paints = quilt.Roles.ToDictionary(
+            role => role.Id,
+            role =>
+                colorway?.Fabrics.GetValueOrDefault(role.Id) is { } number && shelf.Fabric(number) is { } fabric
+                    ? PrintPaint.Of(fabric)
+                    : Paint.Of(Color.Parse(PlainColors.Of(role)))
+        );
+        return role => paints[role];
+    }
+}

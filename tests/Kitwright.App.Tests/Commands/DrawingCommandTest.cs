@@ -1,0 +1,66 @@
+using System.Xml.Linq;
+using Kitwright.Blocks;
+
+namespace Kitwright.App.Tests.Commands;
+
+/// <summary>The commands that draw, and the book of blocks.</summary>
+public sealed class DrawingCommandTest
+{
+    private static string Path(string ending) => System.IO.Path.Combine(Directory.CreateTempSubdirectory().FullName, "picture." + ending);
+
+    [Fact]
+    public async Task A_quilt_is_drawn_as_svg_and_png_in_one_go()
+    {
+        string svg = Path("svg"),
+            png = Path("png");
+        var run = await Run.Of("draw", Run.Stars, "--stock", Run.Stock, "--colorway", "Harbor lights", "--svg", svg, "--png", png, "--width", "640");
+
+        Assert.Equal((0, ""), (run.Exit, run.Error));
+        Assert.Equal("svg", XDocument.Load(svg).Root!.Name.LocalName);
+        var bytes = await File.ReadAllBytesAsync(png, TestContext.Current.CancellationToken);
+        Assert.Equal("89504E470D0A1A0A", Convert.ToHexString(bytes[..8]));
+        // The header's width, big-endian.
+        Assert.Equal(640, (bytes[18] * 256) + bytes[19]);
+    }
+
+    [Theory]
+    [InlineData("draw")]
+    [InlineData("draw", "a.json")]
+    [InlineData("draw", "a.json", "--png", "b.png", "--width", "15")]
+    [InlineData("blocks")]
+    [InlineData("blocks", "list", "--family", "cars")]
+    public async Task Wrong_use_answers_2(params string[] args) => Assert.Equal(2, (await Run.Of(args)).Exit);
+
+    [Theory]
+    [InlineData("draw", "no-such-file.json", "--svg", "a.svg")]
+    [InlineData("blocks", "show", "no-such-block")]
+    [InlineData("blocks", "export", "no-such-block")]
+    public async Task What_is_not_there_answers_1(params string[] args)
+    {
+        var run = await Run.Of(args);
+        Assert.Equal((1, ""), (run.Exit, run.Error));
+        Assert.NotEqual("", run.Output);
+    }
+
+    [Fact]
+    public async Task A_picture_that_no_memory_holds_is_a_finding()
+    {
+        var run = await Run.Of("draw", Run.Stars, "--png", Path("png"), "--width", "20000");
+        Assert.Equal(1, run.Exit);
+        Assert.Contains("100,000,000 pixels", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Every_block_of_the_book_is_listed_shown_and_exported()
+    {
+        var listed = (await Run.Of("blocks", "list", "--json")).Json.GetProperty("blocks");
+        Assert.Equal(BlockBook.All.Select(b => b.Id), listed.EnumerateArray().Select(b => b.GetProperty("id").GetString()));
+
+        var shown = await Run.Of("blocks", "show", "log-cabin");
+        Assert.Contains("Log cabin", shown.Output, StringComparison.Ordinal);
+
+        var exported = await Run.Of("blocks", "export", "log-cabin");
+        Assert.Equal(0, exported.Exit);
+        Assert.True(BlockFile.Read(exported.Output).Good);
+    }
+}
