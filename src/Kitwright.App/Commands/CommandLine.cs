@@ -20,6 +20,7 @@ public static class CommandLine
             StockCommand.Make(),
             DrawCommand.Make(),
             BlocksCommand.Make(),
+            SetsCommand.Make(),
             ServeCommand.Make(),
             SchemaCommand.Make(),
         };

@@ -76,6 +76,8 @@ internal sealed class PictureFiles
         }
     }
 
+    public bool Wanted(ParseResult parsed) => parsed.GetValue(svg) is not null || parsed.GetValue(png) is not null;
+
     public ImmutableArray<Finding> Write(ParseResult parsed, TextWriter output, PictureFile drawing)
     {
         var findings = ImmutableArray.CreateBuilder<Finding>();

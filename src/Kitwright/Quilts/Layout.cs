@@ -31,6 +31,27 @@ public static class Layout
         return new(inner.Width, inner.Height, DrawBlocks(quilt, center), center.Placements, patches.ToImmutable());
     }
 
+    /// <summary>Blocks laid as a setting says, by themselves: no border, and nothing said about cloth.</summary>
+    public static Design Center(ImmutableArray<Block> blocks, Setting setting) =>
+        Of(
+            new(
+                "",
+                null,
+                LengthUnit.Inch,
+                Length.Inches(0, 1, 4),
+                Length.Inches(0, 1, 8),
+                null,
+                [],
+                blocks,
+                setting,
+                [],
+                new("", Length.Inch, Length.Zero, StripGrain.Crosswise),
+                new("", Length.Zero, Length.Inch, null),
+                ImmutableSortedDictionary<string, string>.Empty,
+                []
+            )
+        );
+
     private static ImmutableArray<BlockDesign> DrawBlocks(Quilt quilt, Center center)
     {
         var used = center.Placements.Select(p => p.Block).ToHashSet(StringComparer.Ordinal);

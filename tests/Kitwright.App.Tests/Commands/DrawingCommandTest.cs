@@ -63,4 +63,27 @@ public sealed class DrawingCommandTest
         Assert.Equal(0, exported.Exit);
         Assert.True(BlockFile.Read(exported.Output).Good);
     }
+
+    // Derived for this project: 17 on 2 × 2 and 3,692 on 3 × 3 for a block with one diagonal mirror.
+    [Fact]
+    public async Task Settings_are_counted_and_drawn()
+    {
+        var svg = Path("svg");
+        var run = await Run.Of("sets", "log-cabin", "--json", "--svg", svg);
+
+        Assert.Equal((0, ""), (run.Exit, run.Error));
+        var repeats = run.Json.GetProperty("sets").GetProperty("repeats");
+        Assert.Equal([17, 3_692], repeats.EnumerateArray().Take(2).Select(r => r.GetProperty("different").GetInt32()));
+        Assert.Contains("17 settings of Log cabin", XDocument.Load(svg).Root!.Attribute("aria-label")!.Value, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("no-such-block")]
+    [InlineData("no-such-file.json")]
+    [InlineData("hexagon-rosette")]
+    public async Task Settings_of_what_cannot_be_turned_are_a_finding(string block)
+    {
+        var run = await Run.Of("sets", block);
+        Assert.Equal((1, ""), (run.Exit, run.Error));
+    }
 }

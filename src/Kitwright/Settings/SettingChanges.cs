@@ -1,0 +1,163 @@
+using System.Collections.Immutable;
+using Kitwright.Measure;
+using Kitwright.Quilts;
+
+namespace Kitwright.Settings;
+
+/// <summary>A quilt with its blocks laid another way; whatever the setting does not touch stays.</summary>
+public static class SettingChanges
+{
+    /// <summary>The turns of one repeat, over whatever blocks the cells hold.</summary>
+    public static Quilt Turned(Quilt quilt, ImmutableArray<ImmutableArray<Position>> turns)
+    {
+        var old = quilt.Setting.Cells;
+        int rows = Multiple(old.Length, turns.Length),
+            columns = Multiple(old[0].Length, turns[0].Length);
+        return With(
+            quilt,
+            rows,
+            columns,
+            (row, column) =>
+            {
+                var position = turns[row % turns.Length][column % turns[0].Length];
+                return quilt.Setting.CellAt(row, column) with { Turns = position.Turns, Mirror = position.Mirror };
+            }
+        );
+    }
+
+    /// <summary>A classic setting; null where the block has no light and dark half.</summary>
+    public static Quilt? Classic(Quilt quilt, ClassicSetting setting)
+    {
+        var block = quilt.Setting.Cells[0][0].Block;
+        if (DarkHalf.Of(quilt.Block(block), ValueOf(quilt)) is not { } dark)
+        {
+            return null;
+        }
+
+        var cells = ClassicSettings.Cells(setting, block, dark, quilt.Setting.Columns, quilt.Setting.Rows);
+        return quilt with { Setting = quilt.Setting with { Cells = cells } };
+    }
+
+    /// <summary>The classic setting in which a quilt's blocks lie; null for any other.</summary>
+    public static ClassicSetting? ClassicOf(Quilt quilt)
+    {
+        var setting = quilt.Setting;
+        var block = setting.Cells[0][0].Block;
+        if (setting.Kind != SettingKind.Straight || setting.Cells.Any(row => row.Any(cell => cell.Block != block || cell.Mirror)))
+        {
+            return null;
+        }
+
+        foreach (var classic in Enum.GetValues<ClassicSetting>())
+        {
+            if (Classic(quilt, classic)?.Setting is { } laid && Alike(setting, laid))
+            {
+                return classic;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>More or fewer columns and rows; a classic figure is drawn anew round its own middle.</summary>
+    public static Quilt Counted(Quilt quilt, int columns, int rows)
+    {
+        var classic = ClassicOf(quilt);
+        var counted = quilt with { Setting = quilt.Setting with { Columns = columns, Rows = rows } };
+        return classic is { } figure ? Classic(counted, figure) ?? counted : counted;
+    }
+
+    public static Quilt EdgeToEdge(Quilt quilt) => quilt with { Setting = quilt.Setting with { Sashing = null } };
+
+    /// <param name="outer">Whether sashing also runs round the outside.</param>
+    public static Quilt Sashed(Quilt quilt, Length width, bool posts, bool outer)
+    {
+        var old = quilt.Setting.Sashing;
+        var role = old?.Role ?? Background(quilt);
+        return quilt with { Setting = quilt.Setting with { Sashing = new(width, role, posts ? old?.Cornerstone ?? Contrast(quilt, role) : null, outer) } };
+    }
+
+    public static Quilt Straight(Quilt quilt) =>
+        quilt with { Setting = quilt.Setting with { Kind = SettingKind.Straight, Triangles = null } };
+
+    public static Quilt OnPoint(Quilt quilt) =>
+        quilt with { Setting = quilt.Setting with { Kind = SettingKind.OnPoint, Triangles = quilt.Setting.Triangles ?? Background(quilt) } };
+
+    /// <summary>
+    /// Every other cell holds a plain square of the block's size. On point the short rows do, so that the blocks lie in
+    /// straight columns.
+    /// </summary>
+    public static Quilt AlternatingWithPlain(Quilt quilt)
+    {
+        var block = quilt.Block(quilt.Setting.Cells[0][0].Block);
+        const string Id = "plain";
+        var corners = Geometry.Polygon.Rectangle(0, 0, block.Width, block.Height).Corners;
+        var plain = new Block(Id, Id, block.Width, block.Height, new(1, 1), [new("1", Background(quilt), corners, [])]);
+        var mixed = quilt with { Blocks = [.. quilt.Blocks.Where(b => b.Id != Id), plain] };
+        return Alternating(mixed, block.Id, Id);
+    }
+
+    /// <summary>Two blocks in turn, like the squares of a chessboard; on point in long and short rows.</summary>
+    public static Quilt Alternating(Quilt quilt, string first, string second) =>
+        With(
+            quilt,
+            2,
+            2,
+            (row, column) => new((quilt.Setting.Kind == SettingKind.OnPoint ? row : row + column) % 2 == 0 ? first : second, 0, false)
+        );
+
+    /// <summary>One kind of block in every cell, as it is drawn.</summary>
+    public static Quilt AllAlike(Quilt quilt) => With(quilt, 1, 1, (_, _) => new(quilt.Setting.Cells[0][0].Block, 0, false));
+
+    public static Func<string, Value?> ValueOf(Quilt quilt)
+    {
+        var values = quilt.Roles.ToDictionary(role => role.Id, role => role.Value, StringComparer.Ordinal);
+        return role => values.GetValueOrDefault(role);
+    }
+
+    /// <summary>The role that covers most of the first block, light ones before others.</summary>
+    private static string Background(Quilt quilt)
+    {
+        var block = quilt.Block(quilt.Setting.Cells[0][0].Block);
+        var value = ValueOf(quilt);
+        return block
+            .Patches.GroupBy(p => p.Role, p => new Geometry.Polygon(p.Corners).CounterClockwise().TwiceSignedArea, StringComparer.Ordinal)
+            .OrderByDescending(areas => value(areas.Key) == Value.Light)
+            .ThenByDescending(areas => areas.Aggregate(Geometry.Surd.Zero, (sum, area) => sum + area))
+            .First()
+            .Key;
+    }
+
+    private static string Contrast(Quilt quilt, string role)
+    {
+        var value = ValueOf(quilt);
+        var used = quilt.Blocks.SelectMany(b => b.Patches).Select(p => p.Role).Distinct().Where(r => r != role).ToList();
+        return used.Find(r => value(r) == Value.Dark) ?? used.FirstOrDefault() ?? role;
+    }
+
+    private static bool Alike(Setting one, Setting other) =>
+        Enumerable
+            .Range(0, one.Rows)
+            .All(row => Enumerable.Range(0, one.Columns).All(column => one.CellAt(row, column) == other.CellAt(row, column)));
+
+    private static Quilt With(Quilt quilt, int rows, int columns, Func<int, int, Cell> cell) =>
+        quilt with
+        {
+            Setting = quilt.Setting with
+            {
+                Cells = [.. Enumerable.Range(0, rows).Select(r => Enumerable.Range(0, columns).Select(c => cell(r, c)).ToImmutableArray())],
+            },
+        };
+
+    private static int Multiple(int a, int b)
+    {
+        var both = a;
+        while (both % b != 0)
+        {
+            both += a;
+        }
+
+        // Repeats stay small enough for a file.
+        return Math.Min(both, QuiltLimits.CellsAcross);
+    }
+}
