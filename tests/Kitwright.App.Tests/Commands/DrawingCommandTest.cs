@@ -80,7 +80,6 @@ public sealed class DrawingCommandTest
     [Theory]
     [InlineData("no-such-block")]
     [InlineData("no-such-file.json")]
-    [InlineData("hexagon-rosette")]
     public async Task Settings_of_what_cannot_be_turned_are_a_finding(string block)
     {
         var run = await Run.Of("sets", block);
