@@ -19,6 +19,7 @@ public sealed class LookTest(Chromium chromium)
     [InlineData($"{Stars}/pattern")]
     [InlineData("/shop/stock")]
     [InlineData("/quilts/lantern-steps")]
+    [InlineData("/quilts/lantern-steps/settings?repeat=3")]
     public async Task A_page_fits_every_width_and_axe_finds_nothing_serious(string path)
     {
         await using var visit = await chromium.Open(path, 1280);

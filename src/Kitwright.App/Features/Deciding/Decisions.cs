@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using Kitwright.App.Features.QuiltSettings;
 using Kitwright.Fabrics;
 using Kitwright.Measure;
 using Kitwright.Quilts;
+using Kitwright.Settings;
 
 namespace Kitwright.App.Features.Deciding;
 
@@ -13,8 +15,8 @@ public static class Decisions
     {
         var setting = quilt.Setting;
         var decisions = ImmutableArray.CreateBuilder<Decision>();
-        decisions.Add(Decision.Count("columns", setting.Columns, n => quilt with { Setting = setting with { Columns = n } }));
-        decisions.Add(Decision.Count("rows", setting.Rows, n => quilt with { Setting = setting with { Rows = n } }));
+        decisions.Add(Decision.Count("columns", setting.Columns, n => SettingChanges.Counted(quilt, n, setting.Rows)));
+        decisions.Add(Decision.Count("rows", setting.Rows, n => SettingChanges.Counted(quilt, setting.Columns, n)));
         if (setting.Sashing is { } sashing)
         {
             decisions.Add(
@@ -64,6 +66,7 @@ public static class Decisions
                 width => quilt with { Backing = quilt.Backing with { Overhang = width } }
             )
         );
+        decisions.AddRange(SettingDecisions.Of(quilt));
         return decisions.ToImmutable();
     }
 
