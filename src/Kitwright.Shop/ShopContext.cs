@@ -1,4 +1,6 @@
+using Kitwright.Measure;
 using Kitwright.Shop.Rows;
+using Kitwright.Words;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
@@ -40,6 +42,8 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options) : DbConte
         model.Entity<EntryRow>(MapEntries);
         model.Entity<TermsRow>().ToTable(nameof(Terms));
         model.Entity<TermsRow>().Property(t => t.Id).ValueGeneratedNever();
+        model.Entity<TermsRow>().Property(t => t.SoldBy).HasDefaultValue(LengthUnit.Yard);
+        model.Entity<TermsRow>().Property(t => t.Words).HasDefaultValue(TradeWords.American);
         model.Entity<ColumnNameRow>(MapColumnNames);
         model.Entity<DemoRow>().ToTable(nameof(Demo)).HasData(new DemoRow { State = Kitwright.Shop.Demo.DemoState.Absent });
     }

@@ -60,7 +60,11 @@ public sealed class TermsBook
             row.OneLengthPerFabric,
             new(Length.Ticks(row.LoadLossTicks), Length.Ticks(row.UsefulRemnantTicks), Length.Ticks(row.PutUpTicks)),
             row.Currency
-        );
+        )
+        {
+            SoldBy = row.SoldBy,
+            Words = row.Words,
+        };
 
     private static TermsRow Write(ShopTerms terms) =>
         new()
@@ -77,5 +81,7 @@ public sealed class TermsBook
             UsefulRemnantTicks = terms.Kits.UsefulRemnant.InTicks(),
             PutUpTicks = terms.Kits.PutUp.InTicks(),
             Currency = terms.Currency,
+            SoldBy = terms.SoldBy,
+            Words = terms.Words,
         };
 }

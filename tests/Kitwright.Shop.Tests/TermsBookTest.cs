@@ -1,5 +1,6 @@
 using Kitwright.Kits;
 using Kitwright.Measure;
+using Kitwright.Words;
 using Xunit;
 
 namespace Kitwright.Shop.Tests;
@@ -20,6 +21,8 @@ public sealed class TermsBookTest
             SpareStrips = 2,
             OneLengthPerFabric = true,
             Currency = "EUR",
+            SoldBy = LengthUnit.Meter,
+            Words = TradeWords.British,
         };
         Assert.Empty((await shop.Store.Terms.Set(ShopTerms.Usual, Cancel)).Findings);
         Assert.Empty((await shop.Store.Terms.Set(metric, Cancel)).Findings);

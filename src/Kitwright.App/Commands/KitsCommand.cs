@@ -14,7 +14,7 @@ namespace Kitwright.App.Commands;
 /// <summary><c>kits QUILT STOCK</c>: how many kits the bolts carry, which bolt gives which cut, what to order.</summary>
 internal static class KitsCommand
 {
-    private const int UsualCount = 10;
+    public const int UsualCount = 10;
 
     public static Command Make()
     {
@@ -106,7 +106,8 @@ internal static class KitsCommand
         return new(kits.Value, [.. quilt.Findings, .. shelf.Findings, .. kits.Findings]);
     }
 
-    private static Checked<ImmutableSortedDictionary<string, int>> Wanted(Quilt quilt, int each, string[] want)
+    /// <param name="want">NAME=COUNT.</param>
+    public static Checked<ImmutableSortedDictionary<string, int>> Wanted(Quilt quilt, int each, string[] want)
     {
         var counts = quilt.Colorways.ToImmutableSortedDictionary(c => c.Name, _ => each, StringComparer.Ordinal);
         foreach (var text in want)

@@ -20,13 +20,7 @@ internal static class SchemaCommand
         command.SetAction(parsed =>
         {
             var output = parsed.InvocationConfiguration.Output;
-            var assembly = typeof(SchemaCommand).Assembly;
-            var names = assembly
-                .GetManifestResourceNames()
-                .Where(n => n.StartsWith(Folder, StringComparison.Ordinal))
-                .Select(n => n[Folder.Length..^Ending.Length])
-                .Order()
-                .ToArray();
+            var names = Names();
             var wanted = parsed.GetValue(name);
             if (wanted is null)
             {
@@ -34,9 +28,7 @@ internal static class SchemaCommand
                 return ExitCode.Good;
             }
 
-            // "quilt" is enough where one version exists.
-            var found = names.FirstOrDefault(n => n == wanted) ?? names.LastOrDefault(n => n.StartsWith(wanted + ".v", StringComparison.Ordinal));
-            if (found is null)
+            if (Text(wanted) is not { } text)
             {
                 Report.Write(
                     output,
@@ -45,10 +37,31 @@ internal static class SchemaCommand
                 return ExitCode.Findings;
             }
 
-            using var reader = new StreamReader(assembly.GetManifestResourceStream(Folder + found + Ending)!);
-            output.WriteLine(reader.ReadToEnd().TrimEnd());
+            output.WriteLine(text);
             return ExitCode.Good;
         });
         return command;
     }
+
+    /// <summary>The schema of that name; "quilt" is enough where one version exists. Null where there is none.</summary>
+    public static string? Text(string name)
+    {
+        var names = Names();
+        var found = names.FirstOrDefault(n => n == name) ?? names.LastOrDefault(n => n.StartsWith(name + ".v", StringComparison.Ordinal));
+        if (found is null)
+        {
+            return null;
+        }
+
+        using var reader = new StreamReader(typeof(SchemaCommand).Assembly.GetManifestResourceStream(Folder + found + Ending)!);
+        return reader.ReadToEnd().TrimEnd();
+    }
+
+    private static string[] Names() =>
+        [
+            .. typeof(SchemaCommand).Assembly.GetManifestResourceNames()
+                .Where(n => n.StartsWith(Folder, StringComparison.Ordinal))
+                .Select(n => n[Folder.Length..^Ending.Length])
+                .Order(),
+        ];
 }

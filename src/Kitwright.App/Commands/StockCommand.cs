@@ -82,7 +82,8 @@ internal static class StockCommand
         }
     }
 
-    private static Checked<ImmutableDictionary<StockColumn, string>> Names(string[] columns)
+    /// <param name="columns">COLUMN=NAME.</param>
+    public static Checked<ImmutableDictionary<StockColumn, string>> Names(string[] columns)
     {
         var names = ImmutableDictionary.CreateBuilder<StockColumn, string>();
         foreach (var text in columns)

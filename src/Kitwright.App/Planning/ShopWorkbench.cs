@@ -19,56 +19,54 @@ namespace Kitwright.App.Planning;
 /// The shop's quilts, shelf and plans for the pages. A plan is worked out once for each quilt, colorway and set of
 /// options, whoever asks; the cache holds the newest and is keyed by the plan's own hash.
 /// </summary>
-public sealed class ShopWorkbench(
-    ImmutableArray<ShelfQuilt> quilts,
-    Shelf stock,
-    PlanOptions options,
-    Func<Task<Shelf>> readShelf,
-    Action<string, Quilt>? save = null
-) : IWorkbench
+public sealed class ShopWorkbench : IWorkbench
 {
     private const int MostKept = 256;
 
-    private volatile Shelf shelf = stock;
-
+    private readonly ShopStore store;
     private readonly ConcurrentDictionary<string, Lazy<Planned>> plans = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<string, ImmutableStack<Quilt>> revisions = new(
-        quilts.Select(q => KeyValuePair.Create(q.Slug, ImmutableStack.Create(q.Quilt))),
-        StringComparer.Ordinal
-    );
+    private readonly ConcurrentDictionary<string, ImmutableStack<Quilt>> revisions = new(StringComparer.Ordinal);
+    private volatile Standing standing;
 
-    public ImmutableArray<ShelfQuilt> Quilts => [.. quilts.Select(q => q with { Quilt = revisions[q.Slug].Peek() })];
+    private ShopWorkbench(ShopStore store, Standing standing)
+    {
+        this.store = store;
+        this.standing = standing;
+        TakeOn(standing.Quilts);
+    }
 
-    public Shelf Shelf => shelf;
+    public ImmutableArray<ShelfQuilt> Quilts => [.. standing.Quilts.Select(q => q with { Quilt = revisions[q.Slug].Peek() })];
+
+    public Shelf Shelf => standing.Shelf;
+
+    public ShopTerms Terms => standing.Terms;
+
+    public PlanOptions Options => standing.Options;
+
+    /// <summary>The shop of a database: its projects as they stand, its shelf, and every kept change as a revision.</summary>
+    public static async Task<ShopWorkbench> OfStore(ShopStore store, CancellationToken cancel) =>
+        new(store, await Standing.Of(store, cancel));
 
     public async Task Refresh()
     {
-        shelf = await readShelf();
-        // Plans name their fabrics and are drawn in them.
+        var now = await Standing.Of(store, CancellationToken.None);
+        TakeOn(now.Quilts);
+        standing = now;
+        // Plans name their fabrics and are made under the terms.
         plans.Clear();
     }
 
-    public PlanOptions Options => options;
-
-    /// <summary>The shop of a database: its projects as they stand, its shelf, and every kept change as a revision.</summary>
-    public static async Task<ShopWorkbench> OfStore(ShopStore store, CancellationToken cancel)
+    // A quilt that somebody else has changed is one change further on here too.
+    private void TakeOn(ImmutableArray<ShelfQuilt> quilts)
     {
-        var quilts = ImmutableArray.CreateBuilder<ShelfQuilt>();
-        foreach (var line in await store.Projects.All(cancel))
+        foreach (var (slug, quilt) in quilts)
         {
-            if (await store.Projects.Find(line.Slug, cancel) is { } project && QuiltFile.Read(project.Current.Json).Value is { } quilt)
-            {
-                quilts.Add(new(line.Slug, quilt));
-            }
+            revisions.AddOrUpdate(
+                slug,
+                _ => [quilt],
+                (_, chain) => QuiltFile.Write(chain.Peek()) == QuiltFile.Write(quilt) ? chain : chain.Push(quilt)
+            );
         }
-
-        return new(
-            quilts.ToImmutable(),
-            await store.Stock.Shelf(cancel),
-            PlanOptions.Usual,
-            () => store.Stock.Shelf(),
-            (slug, quilt) => Save(store, slug, quilt).GetAwaiter().GetResult()
-        );
     }
 
     private static async Task Save(ShopStore store, string slug, Quilt quilt)
@@ -86,7 +84,9 @@ public sealed class ShopWorkbench(
         }
     }
 
-    public Planned Plan(Quilt quilt, string? colorway)
+    public Planned Plan(Quilt quilt, string? colorway) => Plan(quilt, colorway, Options);
+
+    public Planned Plan(Quilt quilt, string? colorway, PlanOptions options)
     {
         var chosen = colorway is null ? null : quilt.Colorway(colorway);
         if (plans.Count > MostKept)
@@ -95,14 +95,14 @@ public sealed class ShopWorkbench(
         }
 
         return plans
-            .GetOrAdd(PlanHash.Of(quilt, chosen, options), _ => new(() => Make(quilt, chosen)))
+            .GetOrAdd(PlanHash.Of(quilt, chosen, options), _ => new(() => Make(quilt, chosen, options)))
             .Value;
     }
 
     public void Keep(string slug, Quilt quilt)
     {
         // On disk first: what the page shows as kept is kept.
-        save?.Invoke(slug, quilt);
+        Save(store, slug, quilt).GetAwaiter().GetResult();
         revisions.AddOrUpdate(slug, _ => [quilt], (_, before) => before.Push(quilt));
     }
 
@@ -111,13 +111,13 @@ public sealed class ShopWorkbench(
 
     public ClothPlan? Handbook(ClothPlan cloth) =>
         HandbookWay
-            .Plan(new(cloth.Id, cloth.Letter, cloth.Roles, cloth.Fabric, cloth.Terms, cloth.Demand, options.SpareStrips, options.Goal))
+            .Plan(new(cloth.Id, cloth.Letter, cloth.Roles, cloth.Fabric, cloth.Terms, cloth.Demand, Options.SpareStrips, Options.Goal))
             .Value;
 
     public Checked<KitPlan> Kits(Quilt quilt, ImmutableSortedDictionary<string, int> wanted, CancellationToken cancel) =>
         KitRoom.Plan(
             quilt,
-            shelf,
+            Shelf,
             wanted,
             withBacking: false,
             colorway =>
@@ -125,12 +125,12 @@ public sealed class ShopWorkbench(
                 var planned = Plan(quilt, colorway.Name);
                 return new(planned.Plan, planned.Trace, planned.Findings);
             },
-            KitTerms.Usual,
+            Terms.Kits,
             BoltBudget.Typing,
             cancel
         );
 
-    private Planned Make(Quilt quilt, Colorway? colorway)
+    private Planned Make(Quilt quilt, Colorway? colorway, PlanOptions options)
     {
         // A change that is tried may leave a quilt that cannot be; the rules of the file say what is wrong with it.
         var read = QuiltFile.Read(QuiltFile.Write(quilt));
@@ -142,7 +142,7 @@ public sealed class ShopWorkbench(
         var planned = PlanningLine.Plan(
             quilt,
             colorway,
-            shelf.Fabrics,
+            Shelf.Fabrics,
             options,
             Cutters.Named(options.Budget, CancellationToken.None)
         );

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Kitwright.Fabrics;
 using Kitwright.Findings;
 using Kitwright.Kits;
+using Kitwright.Piecing;
 using Kitwright.Plans;
 using Kitwright.Quilts;
 
@@ -16,13 +17,19 @@ public interface IWorkbench
 
     Shelf Shelf { get; }
 
+    /// <summary>What the shop assumes wherever it plans.</summary>
+    ShopTerms Terms { get; }
+
     /// <summary>
     /// The checked plan of a quilt, kept or only tried, in a colorway or none. A quilt that cannot be is answered
     /// with findings.
     /// </summary>
     Planned Plan(Quilt quilt, string? colorway);
 
-    /// <summary>From here on, stock is as the shop's database has it now.</summary>
+    /// <summary>The same under other terms than the shop's.</summary>
+    Planned Plan(Quilt quilt, string? colorway, PlanOptions options);
+
+    /// <summary>From here on, quilts, stock and terms are as the shop's database has them now.</summary>
     Task Refresh();
 
     /// <summary>Keeps a quilt as a new revision; earlier ones stay.</summary>

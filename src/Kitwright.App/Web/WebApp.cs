@@ -1,3 +1,4 @@
+using Kitwright.App.Api;
 using Kitwright.App.Components;
 using Kitwright.App.Features.Desk;
 using Kitwright.App.Features.PatternStop;
@@ -45,14 +46,22 @@ public static class WebApp
             .AddInteractiveServerComponents()
             .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LongestMessage);
 
+        builder.Services.AddApi();
+        // A body is read up to the limits of its own kind.
+        builder.WebHost.ConfigureKestrel(server => server.Limits.MaxRequestBodySize = null);
+
         var app = builder.Build();
+        app.UseApiProblems();
         app.UseMiddleware<LoopbackOnly>();
         app.UseMiddleware<SecurityHeaders>();
         app.UseStatusCodePagesWithReExecute("/not-found");
+        // Within, so that what the API lacks is a problem before it becomes a page.
+        app.UseApiProblems();
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapFonts();
         app.MapBooklet();
+        app.MapApi();
         app.MapRazorComponents<Document>()
             .AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = null);
         return app;

@@ -317,6 +317,13 @@ namespace Kitwright.Shop.Migrations
                     b.Property<long>("PutUpTicks")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("SoldBy")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT")
+                        .HasDefaultValue("Yard");
+
                     b.Property<int>("SpareStrips")
                         .HasColumnType("INTEGER");
 
@@ -331,6 +338,13 @@ namespace Kitwright.Shop.Migrations
 
                     b.Property<long>("UsefulRemnantTicks")
                         .HasColumnType("INTEGER");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT")
+                        .HasDefaultValue("American");
 
                     b.HasKey("Id");
 

@@ -1,3 +1,6 @@
+using Kitwright.Measure;
+using Kitwright.Words;
+
 namespace Kitwright.Shop.Rows;
 
 /// <summary>The shop's terms; one row. Lengths in ticks.</summary>
@@ -18,4 +21,6 @@ public sealed class TermsRow
     public required long UsefulRemnantTicks { get; set; }
     public required long PutUpTicks { get; set; }
     public required string Currency { get; set; }
+    public required LengthUnit SoldBy { get; set; }
+    public required TradeWords Words { get; set; }
 }

@@ -1,4 +1,6 @@
+using Kitwright.Measure;
 using Kitwright.Plans;
+using Kitwright.Words;
 
 namespace Kitwright.Kits;
 
@@ -16,5 +18,10 @@ public sealed record ShopTerms(
     string Currency
 )
 {
+    /// <summary>What cloth is sold by: the yard or the meter.</summary>
+    public LengthUnit SoldBy { get; init; } = LengthUnit.Yard;
+
+    public TradeWords Words { get; init; } = TradeWords.American;
+
     public static ShopTerms Usual { get; } = new(ClothTerms.Usual, 1, false, KitTerms.Usual, "USD");
 }

@@ -46,6 +46,11 @@ public static class ShopTermsRules
             findings.Add(Finding.Of("terms.stages", "terms/stages", ("stages", terms.Cloth.Stages)));
         }
 
+        if (terms.SoldBy is not (LengthUnit.Yard or LengthUnit.Meter))
+        {
+            findings.Add(Finding.Of("terms.sold-by", "terms/sold-by"));
+        }
+
         if (terms.Currency.Length != 3 || !terms.Currency.All(char.IsAsciiLetterUpper))
         {
             findings.Add(Finding.Of("terms.currency", "terms/currency", ("currency", terms.Currency)));

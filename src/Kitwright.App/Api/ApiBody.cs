@@ -1,0 +1,43 @@
+using Kitwright.App.Commands;
+using Kitwright.App.Web;
+using Kitwright.Findings;
+using Kitwright.Quilts;
+
+namespace Kitwright.App.Api;
+
+/// <summary>What a request brings: read whole, and never beyond a limit.</summary>
+internal static class ApiBody
+{
+    /// <summary>Bytes of a quilt or plan document; each reader has its own, tighter limits.</summary>
+    public const int MostBytes = 32 * 1024 * 1024;
+
+    public static async Task<Checked<byte[]>> Read(HttpRequest request, int most, CancellationToken cancel)
+    {
+        var held = new MemoryStream();
+        var buffer = new byte[81_920];
+        int count;
+        while ((count = await request.Body.ReadAsync(buffer, cancel)) > 0)
+        {
+            held.Write(buffer, 0, count);
+            if (held.Length > most)
+            {
+                return Checked<byte[]>.Failed(Finding.Of("api.too-large", "body", ("megabytes", most / 1024 / 1024)));
+            }
+        }
+
+        return Checked<byte[]>.Of(held.ToArray());
+    }
+
+    /// <summary>The quilt file that a request holds.</summary>
+    public static async Task<Checked<Quilt>> Quilt(HttpRequest request, CancellationToken cancel)
+    {
+        var bytes = await Read(request, MostBytes, cancel);
+        return bytes.Value is null ? Checked<Quilt>.Failed(bytes.Findings) : QuiltFile.Read(Inputs.Text(bytes.Value));
+    }
+
+    /// <summary>The shop's quilt of that name in addresses.</summary>
+    public static Checked<Quilt> Quilt(string slug, IWorkbench workbench) =>
+        workbench.Quilts.FirstOrDefault(q => q.Slug == slug)?.Quilt is { } quilt
+            ? Checked<Quilt>.Of(quilt)
+            : Checked<Quilt>.Failed(Finding.Of("api.no-quilt", $"quilts/{slug}", ("slug", slug)));
+}

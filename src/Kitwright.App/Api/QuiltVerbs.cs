@@ -1,0 +1,191 @@
+using System.Collections.Immutable;
+using Kitwright.App.Commands;
+using Kitwright.App.Planning;
+using Kitwright.App.Web;
+using Kitwright.Findings;
+using Kitwright.Kits;
+using Kitwright.Optimise.Allocation;
+using Kitwright.Plans;
+using Kitwright.Print.Pages;
+using Kitwright.Quilts;
+using Microsoft.AspNetCore.Mvc;
+
+namespace Kitwright.App.Api;
+
+/// <summary>
+/// The verbs that start from a quilt: each is posted a quilt file, or asked of a quilt of the shop. Fabrics are those
+/// of the shop's shelf, and so are the terms.
+/// </summary>
+internal static class QuiltVerbs
+{
+    public static void MapQuiltVerbs(this RouteGroupBuilder api)
+    {
+        MapVerb<PlanQuery>(api, "plan", "plan.v1", Plan);
+        MapVerb<PlanQuery>(api, "sew", "sew.v1", Sew);
+        MapVerb<KitsQuery>(api, "kits", "kits.v1", Kits);
+        MapVerb<BookletQuery>(api, "booklet", null, Booklet);
+    }
+
+    /// <param name="schema">Name of the answer's schema; null for a PDF.</param>
+    private static void MapVerb<TQuery>(
+        RouteGroupBuilder api,
+        string verb,
+        string? schema,
+        Func<Checked<Quilt>, TQuery, IWorkbench, CancellationToken, IResult> answer
+    )
+        where TQuery : class
+    {
+        api.MapPost(
+                $"/{verb}",
+                async (HttpRequest request, [AsParameters] TQuery query, IWorkbench workbench, CancellationToken cancel) =>
+                    answer(await ApiBody.Quilt(request, cancel), query, workbench, cancel)
+            )
+            .Takes("quilt.v1")
+            .Gives(schema)
+            .Described($"api.{verb}.posted");
+        api.MapGet(
+                $"/quilts/{{slug}}/{verb}",
+                (string slug, [AsParameters] TQuery query, IWorkbench workbench, CancellationToken cancel) =>
+                    answer(ApiBody.Quilt(slug, workbench), query, workbench, cancel)
+            )
+            .Gives(schema)
+            .Described($"api.{verb}");
+    }
+
+    private static IResult Plan(Checked<Quilt> quilt, PlanQuery query, IWorkbench workbench, CancellationToken cancel)
+    {
+        var planned = Planned(quilt, query, workbench, cancel);
+        return planned.Plan is null
+            ? ApiAnswer.Refused(planned.Findings)
+            : ApiAnswer.Json(
+                new
+                {
+                    format = QuiltPlan.Format,
+                    version = QuiltPlan.Version,
+                    plan = planned.Plan,
+                    trace = planned.Trace,
+                    findings = Report.Json(planned.Findings),
+                }
+            );
+    }
+
+    private static IResult Sew(Checked<Quilt> quilt, PlanQuery query, IWorkbench workbench, CancellationToken cancel)
+    {
+        var planned = Planned(quilt, query, workbench, cancel);
+        return planned.Plan is not { } plan
+            ? ApiAnswer.Refused(planned.Findings)
+            : ApiAnswer.Json(
+                new
+                {
+                    format = SewCommand.Format,
+                    version = SewCommand.Version,
+                    sewing = SewJson.Of(plan),
+                    findings = Report.Json(planned.Findings),
+                }
+            );
+    }
+
+    private static IResult Booklet(Checked<Quilt> quilt, BookletQuery query, IWorkbench workbench, CancellationToken cancel)
+    {
+        if (!TryPaper(query.Paper, out var paper))
+        {
+            return ApiAnswer.Refused(Finding.Of("api.query", "query/paper", ("name", "paper"), ("text", query.Paper!), ("wanted", "letter, a4")));
+        }
+
+        var planned = Planned(quilt, query.Plan, workbench, cancel);
+        if (planned.Plan is not { } plan)
+        {
+            return ApiAnswer.Refused(planned.Findings);
+        }
+
+        var pdf = new MemoryStream();
+        Print.Pages.Booklet.Write(quilt.Value!, plan, workbench.Shelf, paper, pdf);
+        pdf.Position = 0;
+        return Results.File(pdf, "application/pdf");
+    }
+
+    private static IResult Kits(Checked<Quilt> quilt, KitsQuery query, IWorkbench workbench, CancellationToken cancel)
+    {
+        var kits = Kitted(quilt, query, workbench, cancel);
+        return kits.Value is null
+            ? ApiAnswer.Refused(kits.Findings)
+            : ApiAnswer.Json(
+                new
+                {
+                    format = KitPlan.Format,
+                    version = KitPlan.Version,
+                    kits = kits.Value,
+                    findings = Report.Json(kits.Findings),
+                }
+            );
+    }
+
+    private static Checked<KitPlan> Kitted(Checked<Quilt> quilt, KitsQuery query, IWorkbench workbench, CancellationToken cancel)
+    {
+        if (quilt.Value is not { } found)
+        {
+            return Checked<KitPlan>.Failed(quilt.Findings);
+        }
+
+        var wanted = KitsCommand.Wanted(found, query.Each ?? KitsCommand.UsualCount, query.Want ?? []);
+        if (wanted.Value is null)
+        {
+            return Checked<KitPlan>.Failed(wanted.Findings);
+        }
+
+        var shelf = workbench.Shelf;
+        var options = Standing.OptionsUnder(workbench.Terms);
+        var cut = Cutters.Named(options.Budget, cancel);
+        return KitRoom.Plan(
+            found,
+            shelf,
+            wanted.Value,
+            query.Backing ?? false,
+            colorway => PlanningLine.Plan(found, colorway, shelf.Fabrics, options, cut),
+            workbench.Terms.Kits,
+            BoltBudget.Planning,
+            cancel
+        );
+    }
+
+    private static PlannedQuilt Planned(Checked<Quilt> quilt, PlanQuery query, IWorkbench workbench, CancellationToken cancel)
+    {
+        var options = query.Options(Standing.OptionsUnder(workbench.Terms));
+        if (quilt.Value is not { } found || options.Value is null)
+        {
+            return new(null, Trace.None, [.. quilt.Findings, .. options.Findings]);
+        }
+
+        var (colorway, unknown) = Inputs.Find(found, query.Colorway);
+        if (unknown.Length > 0)
+        {
+            return new(null, Trace.None, unknown);
+        }
+
+        var planned = PlanningLine.Plan(found, colorway, workbench.Shelf.Fabrics, options.Value, Cutters.Named(options.Value.Budget, cancel));
+        return planned with { Findings = [.. quilt.Findings, .. planned.Findings] };
+    }
+
+    private static bool TryPaper(string? text, out PaperSize paper)
+    {
+        paper = PaperSize.Letter;
+        return text is null || (Enum.GetNames<PaperSize>().Contains(text, StringComparer.OrdinalIgnoreCase) && Enum.TryParse(text, ignoreCase: true, out paper));
+    }
+}
+
+/// <param name="Each">Kits of each colorway.</param>
+/// <param name="Want">NAME=COUNT, once for each colorway that wants another number.</param>
+internal sealed record KitsQuery(
+    [property: FromQuery(Name = "each")] int? Each,
+    [property: FromQuery(Name = "want")] string[]? Want,
+    [property: FromQuery(Name = "backing")] bool? Backing
+);
+
+/// <param name="Paper">letter or a4.</param>
+internal sealed record BookletQuery(
+    [property: FromQuery(Name = "colorway")] string? Colorway,
+    [property: FromQuery(Name = "paper")] string? Paper
+)
+{
+    public PlanQuery Plan => new(Colorway, null, null, null, null, null);
+}

@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using Kitwright.App.Web;
+using Kitwright.Cutting;
+using Kitwright.Fabrics;
+using Kitwright.Kits;
+using Kitwright.Piecing;
+using Kitwright.Quilts;
+using Kitwright.Shop;
+
+namespace Kitwright.App.Planning;
+
+/// <summary>How things stand in the shop's database: its quilts, its shelf and its terms.</summary>
+public sealed record Standing(ImmutableArray<ShelfQuilt> Quilts, Shelf Shelf, ShopTerms Terms)
+{
+    /// <summary>What every plan of the shop assumes.</summary>
+    public PlanOptions Options => OptionsUnder(Terms);
+
+    public static PlanOptions OptionsUnder(ShopTerms terms) =>
+        new(terms.Cloth, terms.SpareStrips, CutGoal.ByTheStep, terms.OneLengthPerFabric, "normal");
+
+    public static async Task<Standing> Of(ShopStore store, CancellationToken cancel)
+    {
+        var quilts = ImmutableArray.CreateBuilder<ShelfQuilt>();
+        foreach (var line in await store.Projects.All(cancel))
+        {
+            if (await store.Projects.Find(line.Slug, cancel) is { } project && QuiltFile.Read(project.Current.Json).Value is { } quilt)
+            {
+                quilts.Add(new(line.Slug, quilt));
+            }
+        }
+
+        return new(quilts.ToImmutable(), await store.Stock.Shelf(cancel), await store.Terms.Read(cancel));
+    }
+}
