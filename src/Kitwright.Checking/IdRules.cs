@@ -1,3 +1,4 @@
+using Kitwright.Checking.Cloths;
 using Kitwright.Plans;
 
 namespace Kitwright.Checking;
@@ -19,8 +20,8 @@ internal static class IdRules
         );
         Once(
             plan.Cloths.Select(c => c.Id.Value)
-                .Concat(plan.Cloths.SelectMany(c => c.Strips).Select(s => s.Id.Value))
-                .Concat(plan.Cloths.SelectMany(c => c.Strips).SelectMany(s => s.SubCuts).Select(s => s.Id.Value)),
+                .Concat(plan.Cloths.SelectMany(SectionRules.AllStrips).Select(s => s.Id.Value))
+                .Concat(plan.Cloths.SelectMany(SectionRules.AllStrips).SelectMany(s => s.SubCuts).Select(s => s.Id.Value)),
             "check.plan.id-twice",
             findings
         );

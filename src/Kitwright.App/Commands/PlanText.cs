@@ -37,8 +37,24 @@ internal static class PlanText
         }
 
         output.WriteLine();
-        Line("plan.binding", ("strips", plan.Binding.Strips), ("width", plan.Binding.StripWidth), ("wanted", plan.Binding.Wanted));
+        if (plan.Binding.Grain == CutGrain.Bias)
+        {
+            var side = plan.Pieces.First(piece => piece.Id == plan.Binding.Piece).Width;
+            Line("plan.binding.bias", ("squares", plan.Binding.Strips), ("side", side), ("wanted", plan.Binding.Wanted));
+        }
+        else
+        {
+            Line("plan.binding", ("strips", plan.Binding.Strips), ("width", plan.Binding.StripWidth), ("wanted", plan.Binding.Wanted));
+        }
+
         Line("plan.backing", ("panels", plan.Backing.Panels), ("length", plan.Backing.PanelLength), ("purchase", plan.Backing.Purchase));
-        Line("plan.batting", ("width", plan.Backing.Width), ("height", plan.Backing.Height));
+        if (plan.Needs.Batting?.Package is { } package)
+        {
+            Line("plan.batting.package", ("width", plan.Backing.Width), ("height", plan.Backing.Height), ("name", Message.Of($"batting.{package.Name}")));
+        }
+        else
+        {
+            Line("plan.batting", ("width", plan.Backing.Width), ("height", plan.Backing.Height));
+        }
     }
 }

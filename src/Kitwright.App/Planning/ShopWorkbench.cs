@@ -109,8 +109,11 @@ public sealed class ShopWorkbench : IWorkbench
     public Quilt? Before(string slug) =>
         revisions.TryGetValue(slug, out var chain) && chain.Pop() is { IsEmpty: false } earlier ? earlier.Peek() : null;
 
+    // What is cut along the selvage has no strips to hold it against.
     public ClothPlan? Handbook(ClothPlan cloth) =>
-        HandbookWay
+        !cloth.Sections.IsEmpty
+            ? null
+            : HandbookWay
             .Plan(new(cloth.Id, cloth.Letter, cloth.Roles, cloth.Fabric, cloth.Terms, cloth.Demand, Options.SpareStrips, Options.Goal))
             .Value;
 

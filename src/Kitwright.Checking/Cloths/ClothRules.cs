@@ -27,6 +27,7 @@ internal static class ClothRules
             return false;
         }
 
+        SectionRules.Check(cloth, findings);
         if (StripRules.Check(cloth, findings))
         {
             DeliveryRule.Check(cloth, findings);

@@ -41,7 +41,7 @@ internal static class DeliveryRule
     private static Dictionary<PathId, BigInteger> Cut(ClothPlan cloth)
     {
         var cut = new Dictionary<PathId, BigInteger>();
-        foreach (var strip in cloth.Strips)
+        foreach (var strip in SectionRules.AllStrips(cloth))
         {
             foreach (var sub in strip.SubCuts)
             {

@@ -22,6 +22,8 @@ internal static class DemandRule
                 || demand.Height != piece.Height
                 || demand.MayTurn != piece.MayTurn
                 || demand.Label != piece.Label
+                || demand.Lengthwise != (piece.Grain == CutGrain.Lengthwise)
+                || demand.HasOwnReserve != (piece.Grain is CutGrain.Lengthwise or CutGrain.Bias)
             )
             {
                 findings.Add(

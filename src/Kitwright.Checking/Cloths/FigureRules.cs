@@ -12,7 +12,7 @@ internal static class FigureRules
         BigInteger strips = 0,
             subCuts = 0,
             trims = 0;
-        foreach (var strip in cloth.Strips)
+        foreach (var strip in SectionRules.AllStrips(cloth))
         {
             strips += strip.Times;
             foreach (var sub in strip.SubCuts)
@@ -23,7 +23,7 @@ internal static class FigureRules
             }
         }
 
-        Compare("strip-widths", cloth.Figures.StripWidths, cloth.Strips.Select(s => s.Height).Distinct().Count());
+        Compare("strip-widths", cloth.Figures.StripWidths, SectionRules.AllStrips(cloth).Select(s => s.Height).Distinct().Count());
         Compare("strips", cloth.Figures.Strips, strips);
         Compare("sub-cuts", cloth.Figures.SubCuts, subCuts);
         Compare("trims", cloth.Figures.Trims, trims);

@@ -32,9 +32,20 @@ internal sealed record Grid(long Width, Way[] Ways, long[] Heights, BigInteger A
         var ways = new List<Way>();
         BigInteger area = 0,
             worth = 0;
+        var given = SectionRules.Given(cloth);
         for (var i = 0; i < cloth.Demand.Length; i++)
         {
             var demand = cloth.Demand[i];
+            if (demand.Count >= 0 && given.GetValueOrDefault(demand.Piece) is > 0 and var already)
+            {
+                // What sections give is not asked of the strips; a class that they give whole is no part of the bound.
+                demand = demand with { Count = (int)Math.Max(0, demand.Count - already) };
+                if (demand.Count == 0)
+                {
+                    continue;
+                }
+            }
+
             Rational w = demand.Width / proof.Unit,
                 h = demand.Height / proof.Unit;
             if (!w.IsInteger || !h.IsInteger || w.Sign <= 0 || h.Sign <= 0 || demand.Count < 0)

@@ -8,7 +8,8 @@ internal static class LengthRules
 {
     public static void Check(ClothPlan cloth, FindingList findings)
     {
-        var cut = cloth.Terms.Straightening + SumOfHeights(cloth);
+        var sections = cloth.Sections.Aggregate(Length.Zero, (sum, section) => sum + section.Length);
+        var cut = cloth.Terms.Straightening + sections + SumOfHeights(cloth);
         if (cloth.Cut != cut)
         {
             findings.Add("check.cloth.cut-length", cloth.Id.Value, Say.Inches(cloth.Cut), Say.Inches(cut));
@@ -28,12 +29,15 @@ internal static class LengthRules
         }
     }
 
-    /// <summary>The least strip from which any one of the pieces can be cut again.</summary>
+    /// <summary>
+    /// The least strip from which any one of the pieces can be cut again. A lengthwise piece has its own reserve in its
+    /// length.
+    /// </summary>
     private static Length SpareHeight(ClothPlan cloth)
     {
         var strip = cloth.Terms.UsableWidth - cloth.Terms.CrossTrim;
         var most = Length.Zero;
-        foreach (var piece in cloth.Demand)
+        foreach (var piece in cloth.Demand.Where(d => !d.HasOwnReserve))
         {
             Length? least = piece.Width <= strip ? piece.Height : null;
             if (piece.MayTurn && piece.Height <= strip && (least is null || piece.Width < least))

@@ -14,7 +14,7 @@ internal static class StripRules
     {
         var demand = cloth.Demand.ToLookup(d => d.Piece);
         var countable = true;
-        foreach (var strip in cloth.Strips)
+        foreach (var strip in SectionRules.AllStrips(cloth))
         {
             if (strip.Height.Sign <= 0 || strip.Times <= 0 || strip.SubCuts.IsEmpty)
             {

@@ -22,6 +22,13 @@ internal static class BackingRules
             findings.Add("check.batting.size", "batting", Say.Size(batting.Width, batting.Height), Say.Size(width, height));
         }
 
+        if (plan.Needs.Batting?.Package is { } package && !(Holds(package.Width, package.Height) || Holds(package.Height, package.Width)))
+        {
+            findings.Add("check.batting.package", "batting", Say.Size(package.Width, package.Height), Say.AtLeast(Say.Size(width, height)));
+        }
+
+        bool Holds(Length across, Length down) => across >= width && down >= height;
+
         Panels(backing, findings);
         Bought(plan, findings);
     }
@@ -36,6 +43,11 @@ internal static class BackingRules
         }
 
         var joined = Joined(backing.Panels, backing);
+        if (backing.HalvesOutside && backing.Panels < 2)
+        {
+            findings.Add("check.backing.halves", "backing", Say.Count(backing.Panels), Say.AtLeast(Say.Count(2)));
+        }
+
         if (backing.Panels < 1 || backing.Seam.Sign < 0 || joined < across)
         {
             findings.Add("check.backing.panels", "backing", Say.Inches(joined), Say.AtLeast(Say.Inches(across)));
@@ -46,8 +58,9 @@ internal static class BackingRules
         }
     }
 
+    /// <summary>With one panel halved and a half at each side there is a seam more.</summary>
     private static Length Joined(int panels, BackingPlan backing) =>
-        (backing.UsableWidth * panels) - (backing.Seam * 2 * (panels - 1L));
+        (backing.UsableWidth * panels) - (backing.Seam * 2 * (panels - (backing.HalvesOutside && panels == backing.Panels ? 0L : 1L)));
 
     /// <summary>Panels and straightening, in the increments that the shop uses for the quilt's other cloth.</summary>
     private static void Bought(QuiltPlan plan, FindingList findings)

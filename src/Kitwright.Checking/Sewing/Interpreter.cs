@@ -56,6 +56,7 @@ internal static class Interpreter
             Turn turn => Laying.Do(turn, table, place),
             Lay lay => Laying.Do(lay, table, place),
             Sew sew => Stitching.Do(sew, table, place),
+            SewIn sew => SettingIn.Do(sew, table, place),
             CutAlong cut => Dividing.Do(cut, table, place),
             Press press => Pressing.Do(press, table, place),
             Trim trim => Trimming.Do(trim, table, place),

@@ -14,6 +14,7 @@ internal static class CuttingPages
     private const double TextColumn = 196;
     private const double ColumnGap = 16;
     private const double SwatchWidth = 40;
+    private const double HighestStrip = 400;
 
     public static Section Of(BookletSource source) =>
         Section.Titled(
@@ -31,10 +32,16 @@ internal static class CuttingPages
         foreach (var line in CutInstructions.Lines(cloth))
         {
             yield return line.Strip is { } strip
-                ? new Row([Chart(source, cloth, line), new(drawn, Strips(source.Say(line.Say), strip, picture))], ColumnGap)
+                ? new Row([Chart(source, cloth, line), new(drawn, Strips(source.Say(line.Say), strip, Fitted(picture, strip)))], ColumnGap)
                 : Words(source, line) with { KeepWithNext = true };
         }
     }
+
+    /// <summary>A length cut along the selvage may be longer than the page: it is drawn smaller.</summary>
+    private static StripPicture Fitted(StripPicture picture, StripCut strip) =>
+        picture.HeightOf(strip) <= HighestStrip
+            ? picture
+            : new(picture.Plan, picture.Fabric, picture.Scale * HighestStrip / picture.HeightOf(strip));
 
     private static Row Head(BookletSource source, ClothPlan cloth, PlanFabric fabric)
     {

@@ -38,7 +38,7 @@ internal static class FinishingPage
             ),
             new Blank(4),
             Texts.Heading(source.Say("print.batting")),
-            Texts.Body(BattingLine(source)),
+            Stack.Of(4, [.. BattingLines(source).Select(Texts.Body)]),
             new Blank(4),
             Texts.Heading(source.Say("print.binding")),
             Binding(source)
@@ -51,7 +51,7 @@ internal static class FinishingPage
         var picture = BindingPicture.Of(source.Fills.OfRole(role));
         return new(
             [
-                new(null, Stack.Of(6, Texts.Body(BindingLine(source)), Texts.Body(source.Say("print.binding.sew")))),
+                new(null, Stack.Of(6, [.. BindingLines(source).Select(Texts.Body), Texts.Body(source.Say("print.binding.sew"))])),
                 new(
                     DrawingWidth,
                     Stack.Of(
@@ -72,7 +72,9 @@ internal static class FinishingPage
     {
         var backing = source.Plan.Backing;
         yield return source.Say(
-            backing.Panels == 1 ? "print.backing.one" : "print.backing.panels",
+            backing.Panels == 1 ? "print.backing.one"
+                : backing.HalvesOutside ? "print.backing.halves"
+                : "print.backing.panels",
             ("panels", backing.Panels),
             ("length", backing.PanelLength),
             ("seam", backing.Seam),
@@ -82,20 +84,44 @@ internal static class FinishingPage
         yield return source.Say("print.backing.buy", ("length", backing.Purchase));
     }
 
-    private static string BattingLine(BookletSource source) =>
-        source.Plan.Needs.Batting is { } batting
-            ? source.Say("print.batting.size", ("width", batting.Width), ("height", batting.Height), ("overhang", source.Plan.Backing.Overhang))
-            : source.Say("print.batting.none");
+    private static IEnumerable<string> BattingLines(BookletSource source)
+    {
+        if (source.Plan.Needs.Batting is not { } batting)
+        {
+            yield return source.Say("print.batting.none");
+            yield break;
+        }
 
-    private static string BindingLine(BookletSource source)
+        yield return source.Say("print.batting.size", ("width", batting.Width), ("height", batting.Height), ("overhang", source.Plan.Backing.Overhang));
+        yield return batting.Package is { } package
+            ? source.Say("print.batting.package", ("name", Message.Of($"batting.{package.Name}")), ("width", package.Width), ("height", package.Height))
+            : source.Say("print.batting.roll");
+    }
+
+    private static IEnumerable<string> BindingLines(BookletSource source)
     {
         var binding = source.Plan.Binding;
         var label = source.Plan.Pieces.First(piece => piece.Id == binding.Piece).Label;
-        return source.Say(
-            "print.binding.join",
-            ("strips", binding.Strips),
+        if (binding.Grain != CutGrain.Bias)
+        {
+            yield return source.Say(
+                "print.binding.join",
+                ("strips", binding.Strips),
+                ("width", binding.StripWidth),
+                ("label", label),
+                ("wanted", binding.Wanted),
+                ("perimeter", binding.Perimeter),
+                ("allowance", binding.Allowance)
+            );
+            yield break;
+        }
+
+        yield return source.Say("print.binding.bias.cut", ("squares", binding.Strips), ("label", label), ("seam", source.Plan.Seam));
+        yield return source.Say(
+            "print.binding.bias.tube",
+            ("squares", binding.Strips),
+            ("rounds", binding.Rounds),
             ("width", binding.StripWidth),
-            ("label", label),
             ("wanted", binding.Wanted),
             ("perimeter", binding.Perimeter),
             ("allowance", binding.Allowance)

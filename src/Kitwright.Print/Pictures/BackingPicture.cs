@@ -19,9 +19,10 @@ public static class BackingPicture
         var overhang = backing.Overhang.InInches.ToDouble() * scale;
         var nodes = ImmutableArray.CreateBuilder<Node>();
         nodes.Add(new Shape(Outline.Rectangle(new(0, 0, width, height)), Paint.Of(Look.Wash), Look.Edge));
-        for (var i = 1; i < backing.Panels; i++)
+        for (var i = 0; i < backing.Seams; i++)
         {
-            var share = (double)i / backing.Panels;
+            // With one panel halved, half a panel lies outside of the first seam and of the last.
+            var share = (i + (backing.HalvesOutside ? 0.5 : 1)) / backing.Panels;
             var seam = backing.Across
                 ? Outline.Line(new(0, height * share), new(width, height * share))
                 : Outline.Line(new(width * share, 0), new(width * share, height));

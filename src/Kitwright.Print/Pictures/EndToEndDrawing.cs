@@ -15,15 +15,15 @@ internal sealed class EndToEndDrawing(StepPicture step, Recipe recipe)
 
     public Picture Fit(double width, double height, double mostScale)
     {
-        var takes = recipe.Verbs.OfType<Take>().Select(take => (Piece: step.PieceOf(take.Piece)!, Left: take.Motion.DX.ToDouble())).ToArray();
+        var takes = recipe.Verbs.OfType<Take>().Select(take => Laid(take, step.PieceOf(take.Piece)!)).ToArray();
         var first = takes.Min(take => take.Left);
-        var length = takes.Max(take => take.Left + take.Piece.Width.InInches.ToDouble()) - first;
+        var length = takes.Max(take => take.Left + take.Long) - first;
         var scale = Math.Min(mostScale, width / length);
-        var deep = Math.Clamp(takes[0].Piece.Height.InInches.ToDouble() * scale, LeastHeight, height - WordsDown);
+        var deep = Math.Clamp(takes[0].Deep * scale, LeastHeight, height - WordsDown);
         var strips = takes.SelectMany(take =>
         {
             double left = (take.Left - first) * scale,
-                wide = take.Piece.Width.InInches.ToDouble() * scale;
+                wide = take.Long * scale;
             var word = SetText.Of(step.Word(take.Piece.Id), Look.Label);
             return new Node[]
             {
@@ -36,5 +36,14 @@ internal sealed class EndToEndDrawing(StepPicture step, Recipe recipe)
             .Select(cut => (cut.Line.From.X.ToDouble() - first) * scale)
             .Select(Node (x) => new Shape(Outline.Line(new(x, -3), new(x, deep + 3)), null, new(Look.Accent, 1, 2)));
         return new(new Group([.. strips, .. cuts]), width, deep + WordsDown);
+    }
+
+    // What is cut along the selvage is taken with a quarter turn: its height lies level.
+    private static (CutPiece Piece, double Left, double Long, double Deep) Laid(Take take, CutPiece piece)
+    {
+        double width = piece.Width.InInches.ToDouble(),
+            height = piece.Height.InInches.ToDouble(),
+            at = take.Motion.DX.ToDouble();
+        return take.Motion.XX.IsZero ? (piece, at - height, height, width) : (piece, at, width, height);
     }
 }

@@ -22,7 +22,7 @@ public sealed record StepPicture(QuiltPlan Plan, Func<string, Paint> Fill, Func<
             return Single(recipe, only, width, height, mostScale);
         }
 
-        return recipe.Kind == "joined-strip"
+        return recipe.Kind is "joined-strip" or "lengthwise-strip"
             ? new EndToEndDrawing(this, recipe).Fit(width, height, mostScale)
             : new TechniqueDrawing(this, recipe).Fit(width, height, mostScale);
     }

@@ -6,7 +6,9 @@ namespace Kitwright.Piecing;
 
 /// <summary>
 /// The panels of a backing: as many widths of cloth as cover one direction, each as long as the other. Both ways
-/// round are tried and the shorter purchase wins, unless the owner says where the seams run ([DIYP], [STC]).
+/// round are tried and the shorter purchase wins, unless the owner says where the seams run ([DIYP], [STC]). An even
+/// number of panels would put a seam in the middle, where the quilt is folded most: one panel is halved where it is wide
+/// enough for the seam more.
 /// </summary>
 internal static class BackingPanels
 {
@@ -28,6 +30,8 @@ internal static class BackingPanels
     {
         var (covered, length) = across ? (height, width) : (width, height);
         var panels = Count(covered, terms.UsableWidth, backing.Seam);
+        // With one panel halved, a half to each side, there are as many seams as panels ([BELLA], [QB-BK]).
+        var halved = panels % 2 == 0 && ((terms.UsableWidth - (backing.Seam * 2)) * panels) >= covered;
         return new(
             backing.Overhang,
             width,
@@ -38,7 +42,10 @@ internal static class BackingPanels
             length,
             backing.Seam,
             terms.Purchase((length * panels) + terms.Straightening)
-        );
+        )
+        {
+            HalvesOutside = halved,
+        };
     }
 
     /// <summary>The least n with n widths, less two allowances a seam, at least as wide as wanted.</summary>

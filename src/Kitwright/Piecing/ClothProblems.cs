@@ -15,7 +15,11 @@ internal static class ClothProblems
             [
                 .. pieced
                     .Pieces.Where(p => fabric.Roles.Contains(p.Role))
-                    .Select(p => new ClothDemand(p.Id, p.Label, p.Width, p.Height, p.ToCut, p.MayTurn)),
+                    .Select(p => new ClothDemand(p.Id, p.Label, p.Width, p.Height, p.ToCut, p.MayTurn)
+                    {
+                        Lengthwise = p.Grain == CutGrain.Lengthwise,
+                        HasOwnReserve = p.Grain is CutGrain.Lengthwise or CutGrain.Bias,
+                    }),
             ];
             if (demand.Length > 0)
             {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Kitwright.Geometry;
+using Kitwright.Quilts;
 
 namespace Kitwright.Piecing;
 
@@ -12,8 +13,13 @@ namespace Kitwright.Piecing;
 /// <param name="Frame">From block coordinates to the region's; meaningful for blocks only.</param>
 internal sealed record Item(Polygon Shape, string? Role, string? Block, Motion Frame)
 {
-    /// <summary>Whether the patch belongs to a border; only names rest on it.</summary>
-    public bool InBorder { get; init; }
+    /// <summary>The number of the border that the patch belongs to, from the inside; 0 for none.</summary>
+    public int Border { get; init; }
+
+    public bool InBorder => Border > 0;
+
+    /// <summary>Whether it is cut in one piece along the selvage.</summary>
+    public bool Lengthwise { get; init; }
 
     /// <summary>Whether it is a setting triangle, which is cut generous and trimmed when the center is squared up.</summary>
     public bool InSetting { get; init; }
@@ -21,9 +27,21 @@ internal sealed record Item(Polygon Shape, string? Role, string? Block, Motion F
     public static Item OfPatch(Plans.Patch patch) =>
         new(patch.Shape, patch.Role, null, Motion.Identity)
         {
-            InBorder = patch.Id.Value.StartsWith("frame/border/", StringComparison.Ordinal),
             InSetting = patch.Id.Value.StartsWith("frame/setting/", StringComparison.Ordinal),
         };
+
+    /// <summary>A patch of the frame: what its border says of its grain goes with it.</summary>
+    public static Item OfFrame(Plans.Patch patch, ImmutableArray<Border> borders)
+    {
+        string[] path = patch.Id.Value.Split('/');
+        if (path is not ["frame", "border", var number, ..] || !int.TryParse(number, out var n) || n > borders.Length)
+        {
+            return OfPatch(patch);
+        }
+
+        // Corner squares are squares, whatever the grain of the strips between them.
+        return OfPatch(patch) with { Border = n, Lengthwise = borders[n - 1].Grain == StripGrain.Lengthwise && path.Length == 4 };
+    }
 
     public Item Moved(Motion motion) =>
         this with
@@ -35,7 +53,7 @@ internal sealed record Item(Polygon Shape, string? Role, string? Block, Motion F
     /// <summary>Equal for items that look alike and lie alike.</summary>
     public string Key()
     {
-        var content = Role is not null ? "r:" + Role : $"b:{Block}:{Frame.XX},{Frame.XY},{Frame.YX},{Frame.YY}";
+        var content = Role is not null ? (Lengthwise ? "l:" : "r:") + Role : $"b:{Block}:{Frame.XX},{Frame.XY},{Frame.YX},{Frame.YY}";
         return content + "|" + ShapeKey();
     }
 

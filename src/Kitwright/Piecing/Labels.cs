@@ -36,6 +36,9 @@ internal static class Labels
             var id = renamed[old] = new PathId($"piece/{label}");
             pieces.Add(
                 new(id, label, entry.Role, entry.Width, entry.Height, counts[old], 0, entry.MayTurn, entry.Use, entry.Why)
+                {
+                    Grain = entry.Grain,
+                }
             );
         }
 
@@ -44,7 +47,7 @@ internal static class Labels
             new([.. recipes.Select(r => Renamed(r, renamed))]),
             binding with { Piece = renamed[binding.Piece] },
             BackingPanels.Of(quilt.Backing, design.Width, design.Height, terms),
-            new(design.Width + (quilt.Backing.Overhang * 2), design.Height + (quilt.Backing.Overhang * 2))
+            PackagedBattings.Need(design.Width + (quilt.Backing.Overhang * 2), design.Height + (quilt.Backing.Overhang * 2))
         );
     }
 

@@ -11,7 +11,10 @@ internal sealed class PieceBook(Length rulerStep)
     private readonly Dictionary<string, Entry> entries = [];
     private readonly List<Entry> inOrder = [];
 
-    internal sealed record Entry(PathId Id, string Role, Length Width, Length Height, bool MayTurn, Message Use, Message Why);
+    internal sealed record Entry(PathId Id, string Role, Length Width, Length Height, CutGrain Grain, Message Use, Message Why)
+    {
+        public bool MayTurn => Grain is CutGrain.Straight or CutGrain.Bias;
+    }
 
     public Length RulerStep => rulerStep;
     public IReadOnlyList<Entry> Entries => inOrder;
@@ -21,13 +24,16 @@ internal sealed class PieceBook(Length rulerStep)
     /// cut. A piece that may turn has its longer side along the width of fabric; one that may not keeps its width
     /// there, however short it is.
     /// </summary>
-    public Entry Piece(string role, Length width, Length height, bool mayTurn, Message use, Message why)
+    public Entry Piece(string role, Length width, Length height, bool mayTurn, Message use, Message why) =>
+        Piece(role, width, height, mayTurn ? CutGrain.Straight : CutGrain.Crosswise, use, why);
+
+    public Entry Piece(string role, Length width, Length height, CutGrain grain, Message use, Message why)
     {
-        var (across, along) = width >= height || !mayTurn ? (width, height) : (height, width);
-        var key = $"{role}|{across.InInches}|{along.InInches}|{mayTurn}";
+        var (across, along) = width >= height || grain is CutGrain.Crosswise or CutGrain.Lengthwise ? (width, height) : (height, width);
+        var key = $"{role}|{across.InInches}|{along.InInches}|{grain}";
         if (!entries.TryGetValue(key, out var entry))
         {
-            entry = new(new($"piece/{inOrder.Count + 1}"), role, across, along, mayTurn, use, why);
+            entry = new(new($"piece/{inOrder.Count + 1}"), role, across, along, grain, use, why);
             entries.Add(key, entry);
             inOrder.Add(entry);
         }

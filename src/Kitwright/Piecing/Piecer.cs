@@ -53,7 +53,7 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
     /// <summary>Puts a part of a larger unit into a register, in the larger unit's coordinates; answers its id.</summary>
     private PathId? Place(List<Verb> verbs, string register, Region region, string place)
     {
-        if (region.Items is [{ Role: not null } only] && Shapes.IsRectangle(only.Shape) && FitsOneStrip(region))
+        if (region.Items is [{ Role: not null, Lengthwise: false } only] && Shapes.IsRectangle(only.Shape) && FitsOneStrip(region))
         {
             var take = PlainPatch.Take(register, book, seams, region);
             verbs.Add(take);
@@ -135,6 +135,11 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
 
             findings.Add(Unmakeable(region, place));
             return null;
+        }
+
+        if (MiteredBorder.Of(region) is { } border)
+        {
+            return border.Make((verbs, register, part) => Place(verbs, register, part, place), seams);
         }
 
         if (StraightCuts.Of(region) is not { } cuts)
@@ -239,6 +244,11 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
 
     private Program? InPose(Region region)
     {
+        if (LengthwiseStrip.Fits(region))
+        {
+            return LengthwiseStrip.Make(book, seams, letters, region);
+        }
+
         if (HalfSquareTwoAtATime.Fits(region, out var upper, out var lower))
         {
             return HalfSquareTwoAtATime.Make(book, seams, letters, region.Width, upper, lower);

@@ -35,7 +35,7 @@ public static class PiecingPlan
         }
 
         piecer.Whole(
-            new([.. design.Placements.Select(p => Tile(design, p)), .. design.Patches.Select(Item.OfPatch)]),
+            new([.. design.Placements.Select(p => Tile(design, p)), .. design.Patches.Select(p => Item.OfFrame(p, quilt.Borders))]),
             new("top"),
             "top",
             Recipe.WholeTop,
@@ -53,30 +53,9 @@ public static class PiecingPlan
         return Checked<Pieced>.Of(Labels.Apply(book, letters, counts, recipes, binding, quilt, design, terms));
     }
 
-    /// <summary>
-    /// Strips that the quilt wants cut another way than across the width: better no plan than one whose booklet says
-    /// one thing and cuts another.
-    /// </summary>
-    private static IEnumerable<Finding> CutOtherwise(Quilt quilt)
-    {
-        if (quilt.Binding.Grain != StripGrain.Crosswise)
-        {
-            yield return Finding.Of("piecing.binding-grain", "/binding/grain");
-        }
-
-        for (var i = 0; i < quilt.Borders.Length; i++)
-        {
-            if (quilt.Borders[i].Grain != StripGrain.Crosswise)
-            {
-                yield return Finding.Of("piecing.border-grain", $"/borders/{i}/grain", ("border", i + 1));
-            }
-
-            if (quilt.Borders[i].Style == BorderStyle.Mitered)
-            {
-                yield return Finding.Of("piecing.mitered", $"/borders/{i}/style", ("border", i + 1));
-            }
-        }
-    }
+    /// <summary>A bias border stretches, and nobody cuts one: better no plan than one that says one thing and cuts another.</summary>
+    private static IEnumerable<Finding> CutOtherwise(Quilt quilt) =>
+        quilt.Borders.Index().Where(b => b.Item.Grain == StripGrain.Bias).Select(b => Finding.Of("piecing.border-grain", $"/borders/{b.Index}/grain", ("border", b.Index + 1)));
 
     private static Item Tile(Design design, Placement placement)
     {

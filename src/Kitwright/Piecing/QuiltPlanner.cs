@@ -42,7 +42,7 @@ public static class QuiltPlanner
         }
 
         var problems = ClothProblems.Of(parts, key.Fabrics, options);
-        var cloths = problems.Select(p => cut(p)).ToArray();
+        var cloths = problems.Select(p => LengthwiseFirst.Cut(p, cut)).ToArray();
         var findings = key.Findings.AddRange(cloths.SelectMany(c => c.Findings));
         if (cloths.Any(c => c.Value is null))
         {

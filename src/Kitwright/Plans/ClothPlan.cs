@@ -11,7 +11,7 @@ namespace Kitwright.Plans;
 /// <param name="Terms">What the plan assumes about cloth and table.</param>
 /// <param name="Demand">The pieces to be cut, by class.</param>
 /// <param name="Strips">First cuts in the order of the table; ids <c>cloth/A/strip/1</c> …</param>
-/// <param name="Cut">Straightening plus all strip heights: the length that the cutting itself takes.</param>
+/// <param name="Cut">Straightening plus all sections and strip heights: the length that the cutting itself takes.</param>
 /// <param name="Margin">
 /// What the kit adds on top for a mis-cut: whole strips, one by default, from which any one of the pieces can be cut.
 /// </param>
@@ -33,9 +33,40 @@ public sealed record ClothPlan(
     ClothFigures Figures
 )
 {
+    /// <summary>
+    /// Cut before all strips: lengths that are divided along the selvage. What <see cref="Proof"/> says holds for the
+    /// strips that follow, with the pieces that the sections leave to them.
+    /// </summary>
+    public ImmutableArray<LengthwiseSection> Sections { get; init; } = [];
+
     /// <summary>True where even the bound, with the same margin, would need the same saleable length.</summary>
-    public bool PurchaseIsLeast => Terms.Purchase(Terms.Straightening + Proof.Bound + Margin) == Purchase;
+    public bool PurchaseIsLeast => Terms.Purchase(Terms.Straightening + LeastCut + Margin) == Purchase;
+
+    /// <summary>
+    /// No way of cutting takes less than this: by the proof where all is cut in strips; with sections no less than the
+    /// area of the pieces over the width, and than the longest section.
+    /// </summary>
+    private Length LeastCut =>
+        Sections.IsEmpty
+            ? Proof.Bound
+            : Length.Max(
+                Sections.Max(section => section.Length),
+                Length.Inches(
+                    Demand.Aggregate(Rational.Zero, (sum, d) => sum + (d.Width.InInches * d.Height.InInches * d.Count))
+                        / Terms.StripLength.InInches
+                )
+            );
 }
+
+/// <summary>
+/// A length of cloth, cut right across, that is then divided along the selvage: border strips side by side, and beside
+/// them what is left of the width, cut into ordinary shorter strips.
+/// </summary>
+/// <param name="Id"><c>cloth/A/section/1</c>.</param>
+/// <param name="Length">Along the cloth; the longest of its pieces.</param>
+/// <param name="Cuts">From the squared selvage edge; each holds one piece, unturned.</param>
+/// <param name="Beside">Strips across the rest of the width, from one end of the section.</param>
+public sealed record LengthwiseSection(PathId Id, Length Length, ImmutableArray<SubCut> Cuts, ImmutableArray<StripCut> Beside);
 
 /// <summary>What a cutting plan assumes. Every allowance is a field; none is hidden in another.</summary>
 /// <param name="UsableWidth">Width of fabric less selvages (EN 1773 / ISO 22198 "usable width").</param>
@@ -74,7 +105,17 @@ public sealed record ClothTerms(
 }
 
 /// <summary>One class of pieces wanted from the cloth; sizes as in <see cref="CutPiece"/>.</summary>
-public sealed record ClothDemand(PathId Piece, string Label, Length Width, Length Height, int Count, bool MayTurn);
+public sealed record ClothDemand(PathId Piece, string Label, Length Width, Length Height, int Count, bool MayTurn)
+{
+    /// <summary>Whether its height is cut along the selvage, from a section and not from a strip.</summary>
+    public bool Lengthwise { get; init; }
+
+    /// <summary>
+    /// Whether the kit's spare strips need not replace it: a lengthwise piece has its reserve in its own length, and a
+    /// second square for bias binding would double the cloth.
+    /// </summary>
+    public bool HasOwnReserve { get; init; }
+}
 
 /// <summary>Equal strips cut one after the other, right across the width.</summary>
 /// <param name="Height">The ruler setting, along the length of the cloth.</param>
@@ -93,7 +134,10 @@ public sealed record SubCut(PathId Id, Length Width, int Times, ImmutableArray<S
 /// <param name="Turned">Width and height exchanged.</param>
 public sealed record StackedPiece(PathId Piece, int Times, bool Turned);
 
-/// <summary>Counts that a person cares for, over the whole length: a strip cut n times counts n times.</summary>
+/// <summary>
+/// Counts that a person cares for, over the whole length: a strip cut n times counts n times. A section counts as a
+/// strip with its lengthwise cuts as sub-cuts, and the strips beside them count as strips.
+/// </summary>
 /// <param name="StripWidths">Distinct strip heights: ruler settings of the first cuts.</param>
 /// <param name="Strips">First cuts: the sum of the strips' times.</param>
 /// <param name="SubCuts">

@@ -31,4 +31,23 @@ public sealed record CutPiece(
 )
 {
     public int ToCut => Count + Spare;
+
+    /// <summary>How it must lie on the cloth.</summary>
+    public CutGrain Grain { get; init; }
+}
+
+/// <summary>Which way the threads of a cut piece run, where that is decided.</summary>
+public enum CutGrain
+{
+    /// <summary>Straight, either way round.</summary>
+    Straight,
+
+    /// <summary>Its width lies across the cloth, from selvage to selvage.</summary>
+    Crosswise,
+
+    /// <summary>Its height lies along the selvage, and is cut in one piece.</summary>
+    Lengthwise,
+
+    /// <summary>Strips are cut from it at 45 degrees to the threads.</summary>
+    Bias,
 }

@@ -25,4 +25,12 @@ public enum NeedKind
 public sealed record Need(string Letter, NeedKind Kind, ImmutableArray<string> Roles, string? Fabric, Length Length);
 
 /// <summary>The least batting, in inches.</summary>
-public sealed record BattingNeed(Length Width, Length Height);
+public sealed record BattingNeed(Length Width, Length Height)
+{
+    /// <summary>The smallest of the usual packages that holds it, either way round; null where none does.</summary>
+    public PackagedBatting? Package { get; init; }
+}
+
+/// <summary>Batting as it is sold in packages; makers differ by an inch or three.</summary>
+/// <param name="Name">Key of its name: <c>twin</c>.</param>
+public sealed record PackagedBatting(string Name, Length Width, Length Height);

@@ -48,6 +48,15 @@ public sealed record PlanFabric(string Letter, ImmutableArray<string> Roles, str
 public sealed record BindingPlan(Length Perimeter, Length Allowance, Length StripWidth, int Strips, PathId Piece)
 {
     public Length Wanted => Perimeter + Allowance;
+
+    /// <summary>
+    /// Across or along the cloth; on the bias the pieces are squares, each made into one continuous strip, and
+    /// <see cref="Strips"/> counts them.
+    /// </summary>
+    public CutGrain Grain { get; init; } = CutGrain.Crosswise;
+
+    /// <summary>How often the strip of one bias square goes round its tube; 0 for straight strips.</summary>
+    public int Rounds { get; init; }
 }
 
 /// <summary>Backing and batting sizes, and the panels of the backing.</summary>
@@ -66,7 +75,16 @@ public sealed record BackingPlan(
     Length PanelLength,
     Length Seam,
     Length Purchase
-);
+)
+{
+    /// <summary>
+    /// Whether one panel is cut in two along its length and a half is sewn to each side, so that no seam runs through
+    /// the middle.
+    /// </summary>
+    public bool HalvesOutside { get; init; }
+
+    public int Seams => HalvesOutside ? Panels : Panels - 1;
+}
 
 /// <summary>The checker's answer to "where does this patch come from?": one link per patch and piece that shows in it.</summary>
 /// <param name="Recipe">The recipe that first sews the piece in.</param>

@@ -75,6 +75,7 @@ public sealed record UnitPart(PathId Of, Polygon Outline);
 [JsonDerivedType(typeof(Turn), "turn")]
 [JsonDerivedType(typeof(Lay), "lay")]
 [JsonDerivedType(typeof(Sew), "sew")]
+[JsonDerivedType(typeof(SewIn), "sew-in")]
 [JsonDerivedType(typeof(CutAlong), "cut")]
 [JsonDerivedType(typeof(Press), "press")]
 [JsonDerivedType(typeof(Trim), "trim")]
@@ -97,6 +98,15 @@ public sealed record Lay(string Into, string Bottom, string Top, Motion Motion) 
 
 /// <summary>Sew the two layers together along the whole line where both lie under it.</summary>
 public sealed record Sew(string On, Line Line) : Verb;
+
+/// <summary>
+/// Set a part into an angle: sew it to what lies in <paramref name="On"/> along each line in turn, from the line's
+/// start to its end, and fold it open. Each line begins where the one before ends and turns left; the part lies to the
+/// left of them all, what it is sewn to lies to the right. Both are given as they lie when open, right side up.
+/// </summary>
+/// <param name="On">Holds the two, joined, afterwards; <paramref name="Part"/> is used up.</param>
+/// <param name="Toward">Top: under the part that is set in.</param>
+public sealed record SewIn(string On, string Part, ImmutableArray<Line> Lines, PressToward Toward) : Verb;
 
 /// <summary>
 /// Cut through everything along a line. What lies to the left of the line's direction goes to

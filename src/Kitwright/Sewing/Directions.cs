@@ -71,6 +71,14 @@ public static class Directions
                 lines.Add(Message.Of("step.strip.join", ("pieces", Counted(takes.Select(t => labels[t])))));
                 lines.Add(Message.Of("step.strip.cut", ("copies", recipe.Makes.Length), ("length", Length.Max(recipe.Width, recipe.Height))));
                 break;
+            case "lengthwise-strip":
+                lines.Add(Message.Of("step.lengthwise", ("piece", labels[takes[0]])));
+                lines.Add(Message.Of("step.lengthwise.cut", ("length", Length.Max(recipe.Width, recipe.Height))));
+                break;
+            case "mitered":
+                lines.Add(Message.Of("step.mitered.center", ("parts", Parts(recipe, numbers, labels).RemoveAt(0)), ("seam", seam)));
+                lines.Add(Message.Of("step.mitered.corner", ("seam", seam)));
+                break;
             case "half-square-triangle" or "setting-corner":
                 lines.Add(Message.Of("step.triangle.once", ("piece", labels[takes[0]])));
                 break;

@@ -1,3 +1,4 @@
+using Kitwright.Measure;
 using Kitwright.Plans;
 using Kitwright.Words;
 
@@ -8,8 +9,20 @@ public static class ProofWords
 {
     public static Message Of(ClothPlan cloth)
     {
-        var strips = cloth.Cut - cloth.Terms.Straightening;
+        var sections = cloth.Sections.Aggregate(Length.Zero, (sum, section) => sum + section.Length);
+        var strips = cloth.Cut - cloth.Terms.Straightening - sections;
         var least = cloth.Proof.Bound;
+        if (!sections.IsZero)
+        {
+            return Message.Of(
+                LeastPurchase(cloth) ? "web.proof.sections-least" : "web.proof.sections",
+                ("sections", sections),
+                ("length", strips),
+                ("least", least),
+                ("purchase", cloth.Purchase)
+            );
+        }
+
         return cloth.Proof.Status switch
         {
             ProofStatus.Proved => Message.Of("web.proof.proved", ("length", strips)),
@@ -29,6 +42,5 @@ public static class ProofWords
     /// where the strips are not.
     /// </summary>
     public static bool LeastPurchase(ClothPlan cloth) =>
-        cloth.Proof.Status != ProofStatus.Within
-        || cloth.Terms.Purchase(cloth.Terms.Straightening + cloth.Proof.Bound + cloth.Margin) == cloth.Purchase;
+        cloth.PurchaseIsLeast || (cloth.Sections.IsEmpty && cloth.Proof.Status != ProofStatus.Within);
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Kitwright.App.Web;
+using Kitwright.Cutting.Instructions;
 using Kitwright.Plans;
 
 namespace Kitwright.App.Features.Desk;
@@ -75,7 +76,7 @@ public sealed record Selection(
             .Concat(plan.Cloths.Where(cloth => cloth.Id == item).SelectMany(cloth => cloth.Demand.Select(d => d.Piece)))
             .Concat(
                 from cloth in plan.Cloths
-                from strip in cloth.Strips
+                from strip in CutInstructions.Lines(cloth).Select(line => line.Strip).OfType<StripCut>()
                 from cut in strip.SubCuts
                 where strip.Id == item || cut.Id == item
                 from stacked in cut.Stack
@@ -117,7 +118,7 @@ public sealed record Selection(
     }
 
     private static IEnumerable<PathId> CutsOf(ClothPlan cloth, ImmutableHashSet<PathId> pieces) =>
-        from strip in cloth.Strips
+        from strip in CutInstructions.Lines(cloth).Select(line => line.Strip).OfType<StripCut>()
         from cut in strip.SubCuts
         where cut.Stack.Any(stacked => pieces.Contains(stacked.Piece))
         from id in (PathId[])[cloth.Id, strip.Id, cut.Id]

@@ -6,7 +6,7 @@ using Kitwright.Words;
 namespace Kitwright.Cutting.Instructions;
 
 /// <summary>
-/// A cutting plan as a quilter writes it: square the end, then the widest strips first, one ruler setting after the
+/// A cutting plan as a quilter writes it: square the end, then what lies along the selvage, then the widest strips first, one ruler setting after the
 /// other. A line asks only for pieces that are still wanted, so the lines together give the demand exactly.
 /// </summary>
 public static class CutInstructions
@@ -22,6 +22,14 @@ public static class CutInstructions
         if (!used.IsZero)
         {
             lines.Add(new(null, Message.Of("chart.square-end", ("length", used)), used));
+        }
+
+        foreach (var section in plan.Sections)
+        {
+            used += section.Length;
+            // A section is drawn and ticked off as the strip of its length that it is cut as.
+            lines.Add(new(new(section.Id, section.Length, 1, section.Cuts), words.Next(section), used));
+            lines.AddRange(section.Beside.Select(strip => new CutLine(strip, words.Beside(section, strip), used)));
         }
 
         foreach (var strip in InOrder(plan))

@@ -41,6 +41,28 @@ internal sealed class StripWords(ClothPlan plan)
         );
     }
 
+    /// <summary>"Cut a length of 86 1/2 in; along the selvage cut it into 2 of 86 1/2 × 6 1/2 (A4)".</summary>
+    public Message Next(LengthwiseSection section) =>
+        Message.Of(
+            "chart.section",
+            ("length", section.Length),
+            ("parts", section.Cuts.Select(cut => Part(new(section.Id, section.Length, 1, section.Cuts), cut)).ToImmutableArray()),
+            ("rest", Room(section).IsZero ? "none" : "some"),
+            ("room", Room(section))
+        );
+
+    public Message Beside(LengthwiseSection section, StripCut strip) =>
+        Message.Of(
+            "chart.beside",
+            ("count", strip.Times),
+            ("height", strip.Height),
+            ("room", Room(section)),
+            ("parts", strip.SubCuts.Select(sub => Part(strip, sub)).ToImmutableArray())
+        );
+
+    private Length Room(LengthwiseSection section) =>
+        plan.Terms.StripLength - section.Cuts.Aggregate(Length.Zero, (sum, cut) => sum + (cut.Width * cut.Times));
+
     // A border or binding strip: nothing is left to cut.
     private bool IsWholeStrip(StripCut strip, SubCut cut, StackedPiece piece) =>
         cut.Width == plan.Terms.StripLength && Size(piece) == (strip.Height, cut.Width);
