@@ -24,4 +24,20 @@ public sealed record ShopTerms(
     public TradeWords Words { get; init; } = TradeWords.American;
 
     public static ShopTerms Usual { get; } = new(ClothTerms.Usual, 1, false, KitTerms.Usual, "USD");
+
+    /// <summary>
+    /// A shop that sells by the meter: a meter of usable width, cuts in steps of 10 cm (common practice, no source),
+    /// everything else near the usual in whole centimeters.
+    /// </summary>
+    public static ShopTerms UsualMetric { get; } =
+        new(
+            new(Length.Millimeters(1_000), Length.Zero, Length.Millimeters(10), 2, [Length.Millimeters(100)], Length.Millimeters(100)),
+            1,
+            false,
+            new(Length.Millimeters(25), Length.Millimeters(250), Length.Millimeters(15_000)),
+            "EUR"
+        )
+        {
+            SoldBy = LengthUnit.Meter,
+        };
 }

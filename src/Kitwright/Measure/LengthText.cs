@@ -15,13 +15,22 @@ public static class LengthText
     /// <summary>"2 1/4", "5/8": a length in yards, exact.</summary>
     public static string Yards(Length length) => Mixed(length.InYards);
 
-    /// <summary>Millimeters as a decimal where it ends within three places, else the exact fraction.</summary>
-    public static string Millimeters(Length length)
+    /// <summary>Millimeters as a decimal where it ends within four places, else the exact fraction.</summary>
+    public static string Millimeters(Length length) => Decimal(length.InMillimeters);
+
+    /// <summary>Centimeters, written as millimeters are.</summary>
+    public static string Centimeters(Length length) => Decimal(length.InMillimeters / 10);
+
+    /// <summary>Meters, written as millimeters are.</summary>
+    public static string Meters(Length length) => Decimal(length.InMillimeters / 1000);
+
+    private static string Decimal(Rational number)
     {
-        var thousandths = length.InMillimeters * 1000;
-        return thousandths.IsInteger && BigInteger.Abs(thousandths.Numerator) < 1_000_000_000_000
-            ? ((decimal)thousandths.Numerator / 1000m).ToString("0.###", CultureInfo.InvariantCulture)
-            : Mixed(length.InMillimeters);
+        const int Places = 10_000;
+        var parts = number * Places;
+        return parts.IsInteger && BigInteger.Abs(parts.Numerator) < 1_000_000_000_000
+            ? ((decimal)parts.Numerator / Places).ToString("0.####", CultureInfo.InvariantCulture)
+            : Mixed(number);
     }
 
     public static string Mixed(Rational value)

@@ -18,6 +18,8 @@ public sealed class LookTest(Chromium chromium)
     [InlineData($"{Stars}/kits")]
     [InlineData($"{Stars}/pattern")]
     [InlineData("/shop/stock")]
+    [InlineData("/shop/terms")]
+    [InlineData("/shop/terms?try=sold-by:meter,steps:quarter-meters")]
     [InlineData("/quilts/lantern-steps")]
     [InlineData("/quilts/lantern-steps/settings?repeat=3")]
     public async Task A_page_fits_every_width_and_axe_finds_nothing_serious(string path)
@@ -33,6 +35,33 @@ public sealed class LookTest(Chromium chromium)
         await NothingSerious(visit);
         Assert.Empty(await visit.Page.EvaluateAsync<string[]>(ControlsBelow44Pixels));
     }
+
+    [Theory]
+    [InlineData("/")]
+    [InlineData(Stars)]
+    [InlineData($"{Stars}/pull")]
+    [InlineData($"{Stars}/cut")]
+    [InlineData($"{Stars}/sew")]
+    [InlineData($"{Stars}/kits")]
+    [InlineData($"{Stars}/pattern")]
+    [InlineData("/shop/stock")]
+    [InlineData("/shop/terms")]
+    public async Task A_page_fits_a_phone_with_type_twice_as_large(string path)
+    {
+        await using var visit = await chromium.Open(path, 390);
+
+        await visit.Page.EvaluateAsync("document.documentElement.style.fontSize = '200%'");
+
+        Assert.Empty(await visit.Page.EvaluateAsync<string[]>(BeyondTheScreen));
+    }
+
+    // What scrolls in a box of its own stays on the screen.
+    private const string BeyondTheScreen = """
+        document.documentElement.scrollWidth <= innerWidth ? [] :
+          [...document.querySelectorAll("main *, header *")]
+            .filter((part) => part.getBoundingClientRect().right > innerWidth + 0.5)
+            .map((part) => part.outerHTML.slice(0, 100))
+        """;
 
     private const string ControlsBelow44Pixels = """
         [...document.querySelectorAll("button, .button, select, input[type=number], label:has(input), summary, .stops a, .chain a, .cut-list th a")]

@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using Kitwright.App.Web;
+
+namespace Kitwright.App.Features.Shop;
+
+/// <summary>The shop's terms as sentences, each value a term that can be changed.</summary>
+public static class TermSentences
+{
+    // A noncharacter: it stands in no text that a person types.
+    private const char Mark = '\uFDD0';
+
+    /// <summary>Sentences in parts: text, or a term.</summary>
+    public static ImmutableArray<ImmutableArray<(string Text, Term? Term)>> Of(ImmutableArray<Term> terms) =>
+        [
+            Say(terms, "width", Slot("width"), Slot("trim")),
+            Say(terms, "squaring", Slot("straightening"), Slot("load")),
+            Say(terms, "sold", ("unit", Marked("sold-by")), Slot("steps"), Slot("least")),
+            Say(terms, "kit", Slot("spare"), Slot("lengths")),
+            Say(terms, "bolts", Slot("remnant"), ("putUp", Marked("put-up"))),
+            Say(terms, "money", Slot("currency"), Slot("words")),
+        ];
+
+    private static ImmutableArray<(string Text, Term? Term)> Say(
+        ImmutableArray<Term> terms,
+        string sentence,
+        params ReadOnlySpan<(string Name, object Value)> slots
+    ) =>
+        [
+            .. Saying.Say($"terms.say.{sentence}", slots)
+                .Split(Mark)
+                .Select((part, i) => i % 2 == 0 ? (part, (Term?)null) : ("", terms.First(term => term.Name == part)))
+                .Where(part => part.Item2 is not null || part.Item1.Length > 0),
+        ];
+
+    private static (string, object) Slot(string name) => (name, Marked(name));
+
+    private static string Marked(string name) => $"{Mark}{name}{Mark}";
+}

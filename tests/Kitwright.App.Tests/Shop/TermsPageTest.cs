@@ -1,0 +1,52 @@
+using Kitwright.App.Tests.Browser;
+using Microsoft.Playwright;
+
+namespace Kitwright.App.Tests.Shop;
+
+public sealed class TermsPageTest(Chromium chromium)
+{
+    [Fact]
+    public async Task Terms_are_tried_in_their_sentence_kept_and_move_every_plan()
+    {
+        await using var shop = await Chromium.Shop();
+        await using var visit = await chromium.Open("/shop/terms", shop: shop);
+        var trial = visit.Page.Locator(".trial");
+
+        // No waiting between them: what is chosen fast is kept as well.
+        await visit.Page.GetByLabel("Steps in which cloth is cut").SelectOptionAsync("wholes");
+        await visit.Page.GetByLabel("Spare strips in each length of a kit").SelectOptionAsync("0");
+        await visit.AddressHas("try=steps:wholes,spare:0");
+        await Assertions.Expect(trial).ToContainTextAsync("Ostrel Bay Stars: ");
+        await trial.GetByRole(AriaRole.Button, new() { Name = "Keep it" }).ClickAsync();
+        await visit.AddressLacks("try=");
+        await Assertions.Expect(visit.Page.GetByLabel("Steps in which cloth is cut")).ToHaveValueAsync("wholes");
+
+        await visit.Go("/quilts/ostrel-bay-stars/cut");
+        foreach (var yards in await visit.Page.Locator(".yards strong").AllInnerTextsAsync())
+        {
+            Assert.Matches(@"^\d+$", yards);
+        }
+    }
+
+    [Fact]
+    public async Task A_shop_that_sells_by_the_meter_chooses_in_centimeters()
+    {
+        await using var visit = await chromium.Open("/shop/terms");
+
+        await visit.Page.GetByLabel("What cloth is sold by").SelectOptionAsync("meter");
+        await visit.AddressHas("try=sold-by:meter");
+
+        await Assertions.Expect(visit.Page.GetByLabel("Usable width")).ToHaveValueAsync("100 cm");
+        await visit.Page.GetByLabel("Steps in which cloth is cut").SelectOptionAsync("tens-quarter-meters");
+        await visit.AddressHas("try=sold-by:meter,steps:tens-quarter-meters");
+    }
+
+    [Fact]
+    public async Task Terms_that_cannot_be_are_said_and_not_kept()
+    {
+        await using var visit = await chromium.Open("/shop/terms?try=width:-3 in,currency:dollars,nonsense:1");
+
+        await Assertions.Expect(visit.Page.GetByRole(AriaRole.Alert)).ToHaveCountAsync(3);
+        await Assertions.Expect(visit.Page.GetByRole(AriaRole.Button, new() { Name = "Keep it" })).ToHaveCountAsync(0);
+    }
+}
