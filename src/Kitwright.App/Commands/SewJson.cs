@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Kitwright.Measure;
 using Kitwright.Plans;
+using Kitwright.Pressing;
 using Kitwright.Sewing;
 using Kitwright.Words;
 
@@ -15,6 +16,8 @@ internal sealed record SewJson(
     long Seams,
     int Chains,
     long Trims,
+    long Crossings,
+    long Nested,
     ImmutableArray<SewStepJson> Steps
 )
 {
@@ -22,6 +25,7 @@ internal sealed record SewJson(
     {
         var sheet = SewingSheet.Of(plan);
         var words = Directions.Of(plan);
+        var meetings = PressingReport.Of(plan, SeamTrace.Of(plan));
         return new(
             plan.Quilt,
             plan.Colorway,
@@ -30,6 +34,8 @@ internal sealed record SewJson(
             sheet.Seams,
             sheet.Chains,
             sheet.Trims,
+            meetings.Crossings,
+            meetings.Nested,
             [.. sheet.Steps.Zip(words, SewStepJson.Of)]
         );
     }

@@ -1,4 +1,5 @@
 using Kitwright.Plans;
+using Kitwright.Pressing;
 using Kitwright.Sewing;
 using Kitwright.Words;
 
@@ -24,6 +25,8 @@ internal static class SewText
                 ("seam", plan.Seam)
             )
         );
+        var meetings = PressingReport.Of(plan, SeamTrace.Of(plan));
+        output.WriteLine(words.Say("sew.meetings", ("crossings", meetings.Crossings), ("nested", meetings.Nested)));
         foreach (var (count, step) in sheet.Steps.Zip(Directions.Of(plan)))
         {
             output.WriteLine();

@@ -3,6 +3,7 @@ using Kitwright.Checking;
 using Kitwright.Cutting;
 using Kitwright.Fabrics;
 using Kitwright.Findings;
+using Kitwright.Optimise.Pressing;
 using Kitwright.Piecing;
 using Kitwright.Plans;
 using Kitwright.Quilts;
@@ -44,7 +45,7 @@ public static class PlanningLine
         CutCloth cut
     )
     {
-        var planned = QuiltPlanner.Plan(quilt, colorway, fabrics, options, cut);
+        var planned = QuiltPlanner.Plan(quilt, colorway, fabrics, options, cut, CpSatPressing.Solver());
         if (planned.Value is not { } plan)
         {
             return new(null, Trace.None, planned.Findings);

@@ -58,8 +58,8 @@ internal static class Interpreter
             Sew sew => Stitching.Do(sew, table, place),
             SewIn sew => SettingIn.Do(sew, table, place),
             CutAlong cut => Dividing.Do(cut, table, place),
-            Press press => Pressing.Do(press, table, place),
-            Trim trim => Trimming.Do(trim, table, place),
+            Press press => Verbs.Pressing.Do(press, table, place),
+            Trim trim => Verbs.Trimming.Do(trim, table, place),
             _ => Finding.Of("check.sewing.unknown-verb", place),
         };
 

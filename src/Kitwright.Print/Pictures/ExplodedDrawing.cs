@@ -136,7 +136,7 @@ internal sealed class ExplodedDrawing
 
     private IEnumerable<Node> Arrows(Affine toPage)
     {
-        var marks = PressMarks.Of(step.Plan, recipe);
+        var marks = PressMarks.Of(step.Seams, recipe);
         for (var i = 0; i < marks.Length && i + 1 < extents.Length; i++)
         {
             var mark = marks[i].Moved(pose);

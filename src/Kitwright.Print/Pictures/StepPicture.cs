@@ -1,4 +1,5 @@
 using Kitwright.Plans;
+using Kitwright.Pressing;
 using Kitwright.Print.Drawing;
 using Kitwright.Print.Flow;
 using Kitwright.Print.Text;
@@ -9,6 +10,9 @@ namespace Kitwright.Print.Pictures;
 /// <param name="Word">What stands at a part: the label of a piece, or the step that made a unit.</param>
 public sealed record StepPicture(QuiltPlan Plan, Func<string, Paint> Fill, Func<PathId, string> Word)
 {
+    /// <summary>Where all seams of the plan lie.</summary>
+    internal SeamTrace Seams { get; } = SeamTrace.Of(Plan);
+
     /// <summary>As large as fits, in points, and never larger than <paramref name="mostScale"/> points to the inch.</summary>
     public Picture Of(Recipe recipe, double width, double height, double mostScale = 13)
     {

@@ -112,7 +112,7 @@ internal sealed class TechniqueDrawing(StepPicture step, Recipe recipe)
         var unit = new Group([UnitDrawing.Of(step.Plan, recipe, step.Fill, Look.Seam)]) { Transform = Affine.Scale(scale, scale) };
         var toPage = new Affine(scale, 0, 0, -scale, 0, finished.Height * scale);
         var arrows = PressMarks
-            .Of(step.Plan, recipe)
+            .Of(step.Seams, recipe)
             .Select(Node (mark) =>
             {
                 var at = toPage.Apply(mark.At);

@@ -3,6 +3,7 @@ using Kitwright.Cutting;
 using Kitwright.Fabrics;
 using Kitwright.Findings;
 using Kitwright.Plans;
+using Kitwright.Pressing;
 using Kitwright.Quilts;
 
 namespace Kitwright.Piecing;
@@ -23,12 +24,14 @@ public sealed record PlanOptions(ClothTerms Terms, int SpareStrips, CutGoal Goal
 /// <summary>The pipeline from quilt and colorway to the plan document: a pure function of its inputs.</summary>
 public static class QuiltPlanner
 {
+    /// <param name="openSeams">Where not all seams can nest, which are pressed open; a quick way by default.</param>
     public static Checked<QuiltPlan> Plan(
         Quilt quilt,
         Colorway? colorway,
         ImmutableArray<Fabric> fabrics,
         PlanOptions options,
-        CutCloth cut
+        CutCloth cut,
+        OpenSeams? openSeams = null
     )
     {
         var groups = SwatchKey.Groups(quilt, colorway, options.OneLengthPerFabric);
@@ -65,7 +68,15 @@ public static class QuiltPlanner
                 design,
                 parts.Pieces,
                 plans,
-                parts.Sewing,
+                PressingPlan.Of(
+                    parts.Sewing,
+                    parts.Pieces,
+                    key.Fabrics,
+                    design.Blocks,
+                    quilt.Seam,
+                    PressingRules.Usual,
+                    openSeams ?? GreedyOpening.Solve
+                ),
                 parts.Binding,
                 parts.Backing,
                 NeedsOf.Plan(quilt, plans, parts, key.Fabrics)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Kitwright.Measure;
 using Kitwright.Plans;
+using Kitwright.Pressing;
 using Kitwright.Words;
 
 namespace Kitwright.Sewing;
@@ -17,6 +18,7 @@ public static class Directions
         var labels = plan.Pieces.ToDictionary(p => p.Id, p => p.Label);
         var letters = plan.Fabrics.SelectMany(f => f.Roles.Select(r => (r, f.Letter))).ToDictionary(x => x.r, x => x.Letter);
         var roles = plan.Pieces.ToDictionary(p => p.Id, p => letters[p.Role]);
+        var crossings = PressingReport.Of(plan, SeamTrace.Of(plan)).Steps.ToDictionary(step => step.Recipe);
         return
         [
             .. plan.Sewing.Recipes.Select(recipe =>
@@ -27,7 +29,7 @@ public static class Directions
                     number,
                     recipe.Id,
                     Message.Of("step.title", ("name", recipe.Name), ("copies", recipe.Copies)),
-                    Lines(recipe, plan.Seam, numbers, labels, roles),
+                    Lines(recipe, plan.Seam, numbers, labels, roles, crossings.GetValueOrDefault(recipe.Id)),
                     recipe.Verbs.Any(v => v is CutAlong or Trim)
                 );
             }),
@@ -39,7 +41,8 @@ public static class Directions
         Length seam,
         Dictionary<PathId, int> numbers,
         Dictionary<PathId, string> labels,
-        Dictionary<PathId, string> letters
+        Dictionary<PathId, string> letters,
+        StepCrossings? crossings
     )
     {
         var takes = recipe.Verbs.OfType<Take>().Select(t => t.Piece).ToArray();
@@ -56,7 +59,9 @@ public static class Directions
                         ("seam", seam)
                     )
                 );
-                lines.Add(Message.Of("step.half-square.cut", ("toward", letters[takes[1]])));
+                lines.Add(
+                    Message.Of("step.half-square.cut", ("toward", PressWords.Letter(recipe, letters[takes[0]], letters[takes[1]]) ?? "none"))
+                );
                 break;
             case "goose-flip" or "snowball":
                 lines.Add(Message.Of("step.flip.mark", ("square", labels[takes[1]])));
@@ -66,6 +71,11 @@ public static class Directions
                 lines.Add(
                     Message.Of(recipe.Kind == "goose-flip" ? "step.flip.second" : "step.flip.others", ("corners", takes.Length - 1))
                 );
+                if (recipe.Verbs.OfType<Press>().Any(press => press.Toward != PressToward.Top))
+                {
+                    lines.Add(Message.Of("press.arrows", ("which", "all")));
+                }
+
                 break;
             case "joined-strip":
                 lines.Add(Message.Of("step.strip.join", ("pieces", Counted(takes.Select(t => labels[t])))));
@@ -94,18 +104,27 @@ public static class Directions
                         "step.hourglass.first",
                         ("first", labels[takes[0]]),
                         ("second", labels[takes[1]]),
-                        ("seam", seam)
+                        ("seam", seam),
+                        ("toward", PressWords.Letter(recipe, letters[takes[0]], letters[takes[1]]) ?? "none")
                     )
                 );
-                lines.Add(Message.Of("step.hourglass.second", ("seam", seam)));
+                lines.Add(
+                    Message.Of(
+                        "step.hourglass.second",
+                        ("seam", seam),
+                        ("toward", PressWords.Letter(recipe, letters[takes[0]], letters[takes[1]]) ?? "none")
+                    )
+                );
                 break;
             // A block of one piece, whatever it is called.
             case "single" or "block" when recipe.Verbs.Length == 1 && takes.Length == 1:
                 lines.Add(Message.Of("step.single", ("piece", labels[takes[0]])));
                 break;
             default:
+                lines.AddRange(PressWords.OfTurns(recipe));
                 lines.Add(Message.Of(recipe.Kind == "top" ? "step.top" : "step.join", ("parts", Parts(recipe, numbers, labels))));
-                lines.Add(Message.Of(recipe.Kind == "top" ? "step.press.top" : "step.press.join"));
+                lines.AddRange(PressWords.OfJoin(recipe, Parts(recipe, numbers, labels)));
+                lines.AddRange(PressWords.OfCrossings(crossings));
                 break;
         }
 

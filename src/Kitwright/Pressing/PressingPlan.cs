@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using Kitwright.Measure;
+using Kitwright.Plans;
+using Kitwright.Words;
+
+namespace Kitwright.Pressing;
+
+/// <summary>
+/// Chooses for every seam of a sewing plan which way it is pressed, so that seams which meet nest: one direction a seam
+/// of a unit type, with the least trouble that makes all nest; where none does, with the fewest crossings open.
+/// </summary>
+public static class PressingPlan
+{
+    public static SewingPlan Of(
+        SewingPlan sewing,
+        ImmutableArray<CutPiece> pieces,
+        ImmutableArray<PlanFabric> fabrics,
+        ImmutableArray<BlockDesign> blocks,
+        Length seam,
+        PressingRules rules,
+        OpenSeams openSeams
+    )
+    {
+        var lightness = ClothLightness.OfRoles(fabrics);
+        (SewingPlan Sewing, PressingAnswer Answer, PressingProblem Problem)? best = null;
+        var kinds = sewing.Recipes.Count(r => r.Shows is not null && r.Runs > 1);
+        foreach (var way in Enum.GetValues<PressingWay>().Where(way => way != PressingWay.TwoStacks || kinds <= rules.MostStackedBlocks))
+        {
+            var split = PressingWays.Split(sewing, way, blocks, seam);
+            if (way != PressingWay.One && split.Recipes.SequenceEqual(sewing.Recipes))
+            {
+                continue;
+            }
+
+            var trace = SeamTrace.Of(split, pieces, lightness, seam.InInches.ToDouble());
+            var problem = ProblemOf(split, trace, rules);
+            var answer = ParityPressing.Solve(problem, openSeams);
+            if (best is null || answer.Unnested < best.Value.Answer.Unnested)
+            {
+                best = (split, answer, problem);
+            }
+
+            if (answer.Unnested == 0)
+            {
+                break;
+            }
+        }
+
+        var (chosen, found, asked) = best!.Value;
+        var directions = asked.Seams.Zip(found.Choices).ToDictionary(pair => pair.First.Seam, pair => pair.Second);
+        return Named(PressingWays.Joined(new([.. chosen.Recipes.Select(recipe => Pressed(recipe, directions, rules))])));
+    }
+
+    public static PressingProblem ProblemOf(SewingPlan sewing, SeamTrace trace, PressingRules rules)
+    {
+        ImmutableArray<SeamUnknown> seams =
+        [
+            .. from recipe in sewing.Recipes
+            where !rules.OpenKinds.Contains(recipe.Kind)
+            from sides in trace.Of(recipe.Id).Sides.OrderBy(s => s.Key.Verb)
+            select new SeamUnknown(sides.Key, rules.TowardTop(recipe.Kind, sides.Value)),
+        ];
+        var index = seams.Select((seam, i) => (seam.Seam, i)).ToDictionary(x => x.Seam, x => x.i);
+        var ties = trace.Units.Values.SelectMany(u => u.Ties).Where(t => index.ContainsKey(t.One) && index.ContainsKey(t.Other));
+        var crossings =
+            from recipe in sewing.Recipes
+            from crossing in trace.Of(recipe.Id).Crossings
+            where index.ContainsKey(crossing.One) && index.ContainsKey(crossing.Other)
+            group recipe.Runs by (One: index[crossing.One], Other: index[crossing.Other], crossing.Alike) into same
+            select new SeamPair(same.Key.One, same.Key.Other, same.Key.Alike, same.Sum());
+        var wishes =
+            from seam in seams
+            let second = seam.Seam with { Recipe = PressingWays.SecondOf(seam.Seam.Recipe) }
+            where index.ContainsKey(second)
+            select new SeamPair(index[seam.Seam], index[second], true, 1);
+        return new(seams, [.. ties.Select(t => new SeamPair(index[t.One], index[t.Other], t.Alike, 1))], [.. crossings], [.. wishes]);
+    }
+
+    private static Recipe Pressed(Recipe recipe, Dictionary<SeamId, PressToward> directions, PressingRules rules) =>
+        recipe with
+        {
+            Verbs =
+            [
+                .. recipe.Verbs.Select((verb, i) =>
+                    verb is Press press
+                        ? press with { Toward = rules.OpenKinds.Contains(recipe.Kind) ? PressToward.Open : directions[new(recipe.Id, i)] }
+                        : verb
+                ),
+            ],
+        };
+
+    private static SewingPlan Named(SewingPlan sewing)
+    {
+        var ids = sewing.Recipes.Select(r => r.Id).ToHashSet();
+        return new(
+            [
+                .. sewing.Recipes.Select(recipe =>
+                    PressingWays.IsSecond(recipe.Id) ? recipe with { Name = Message.Of("unit.way", ("name", recipe.Name), ("way", 2)) }
+                    : ids.Contains(PressingWays.SecondOf(recipe.Id)) ? recipe with { Name = Message.Of("unit.way", ("name", recipe.Name), ("way", 1)) }
+                    : recipe
+                ),
+            ]
+        );
+    }
+}
