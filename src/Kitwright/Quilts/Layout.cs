@@ -18,6 +18,7 @@ public static class Layout
         var center = quilt.Setting.Kind switch
         {
             SettingKind.Straight => StraightSetting.Lay(quilt, around),
+            _ when quilt.Setting.Sashing is { } sashing => SashedOnPointSetting.Lay(quilt, sashing, around),
             _ => OnPointSetting.Lay(quilt, around),
         };
         var patches = center.Patches.ToBuilder();

@@ -87,7 +87,8 @@ public readonly record struct Cell(string Block, int Turns, bool Mirror);
 /// <summary>Strips between the blocks.</summary>
 /// <param name="Cornerstone">The role of the squares where sashes meet; null for none (rows joined by long sashes).</param>
 /// <param name="Outer">Whether sashing also runs round the outside.</param>
-public sealed record Sashing(Length Width, string Role, string? Cornerstone, bool Outer);
+/// <param name="Halved">On point, with sashing all round: the quilt's edge halves the outermost cornerstones.</param>
+public sealed record Sashing(Length Width, string Role, string? Cornerstone, bool Outer, bool Halved = false);
 
 /// <summary>One border, from the inside out.</summary>
 /// <param name="Corner">The role of corner squares; null where the border is butted or mitered.</param>

@@ -37,9 +37,9 @@ internal static class SettingRules
             report.Fault(setting.Triangles is null ? "quilt.triangles.missing" : "quilt.triangles.extra", "/setting");
         }
 
-        if (setting.Kind == SettingKind.OnPoint && setting.Sashing is not null)
+        if (setting.Sashing is { Halved: true } sashing && (setting.Kind != SettingKind.OnPoint || !sashing.Outer))
         {
-            report.Fault("quilt.onpoint.sashing", "/setting/sashing");
+            report.Fault("quilt.halved", "/setting/sashing/halved");
         }
     }
 

@@ -74,14 +74,34 @@ public static class SettingChanges
     {
         var old = quilt.Setting.Sashing;
         var role = old?.Role ?? Background(quilt);
-        return quilt with { Setting = quilt.Setting with { Sashing = new(width, role, posts ? old?.Cornerstone ?? Contrast(quilt, role) : null, outer) } };
+        return quilt with
+        {
+            Setting = quilt.Setting with
+            {
+                Sashing = new(width, role, posts ? old?.Cornerstone ?? Contrast(quilt, role) : null, outer, outer && quilt.Setting.Kind == SettingKind.OnPoint),
+            },
+        };
     }
 
     public static Quilt Straight(Quilt quilt) =>
-        quilt with { Setting = quilt.Setting with { Kind = SettingKind.Straight, Triangles = null } };
+        quilt with
+        {
+            Setting = quilt.Setting with { Kind = SettingKind.Straight, Triangles = null, Sashing = Halved(quilt, false) },
+        };
 
     public static Quilt OnPoint(Quilt quilt) =>
-        quilt with { Setting = quilt.Setting with { Kind = SettingKind.OnPoint, Triangles = quilt.Setting.Triangles ?? Background(quilt) } };
+        quilt with
+        {
+            Setting = quilt.Setting with
+            {
+                Kind = SettingKind.OnPoint,
+                Triangles = quilt.Setting.Triangles ?? Background(quilt),
+                Sashing = Halved(quilt, quilt.Setting.Sashing is { Outer: true }),
+            },
+        };
+
+    // Whole cornerstones at an edge on point leave odd shapes beside them, so halved ones are the usual.
+    private static Sashing? Halved(Quilt quilt, bool halved) => quilt.Setting.Sashing is { } sashing ? sashing with { Halved = halved } : null;
 
     /// <summary>
     /// Every other cell holds a plain square of the block's size. On point the short rows do, so that the blocks lie in

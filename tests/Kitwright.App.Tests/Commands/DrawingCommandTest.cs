@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using System.Xml.Linq;
 using Kitwright.Blocks;
 
@@ -84,5 +85,22 @@ public sealed class DrawingCommandTest
     {
         var run = await Run.Of("sets", block);
         Assert.Equal((1, ""), (run.Exit, run.Error));
+    }
+
+    [Fact]
+    public async Task Sashing_on_point_that_ends_in_halved_cornerstones_is_cut_and_sewn()
+    {
+        var quilt = JsonNode.Parse(await File.ReadAllTextAsync(Run.File("examples", "quilts", "tidemark-nine-patch.json"), TestContext.Current.CancellationToken))!;
+        quilt["setting"]!["columns"] = 2;
+        quilt["setting"]!["rows"] = 3;
+        quilt["setting"]!["sashing"] = JsonNode.Parse("""{ "width": "1 in", "role": "dark", "cornerstone": "light", "outer": true, "halved": true }""");
+        quilt["borders"] = new JsonArray();
+
+        var run = await Run.Of("plan", Run.Temporary(quilt.ToJsonString()), "--json");
+
+        Assert.Equal((0, ""), (run.Exit, run.Error));
+        // Own arithmetic: 2 × 3 on point is 8 blocks; of their 32 sides 16 are shared in pairs, so 24 sashes.
+        var sashes = run.Json.GetProperty("plan").GetProperty("design").GetProperty("patches").EnumerateArray().Count(p => p.GetProperty("id").GetString()!.StartsWith("frame/sash/", StringComparison.Ordinal));
+        Assert.Equal(24, sashes);
     }
 }

@@ -13,7 +13,8 @@ public static class SettingDecisions
 
     public static ImmutableArray<Decision> Of(Quilt quilt) =>
         [
-            Question("sashed", Sashing(quilt), "edge", "between", "round", "posts"),
+            // On point, sashing comes out with straight seams where cornerstones end it at the edge.
+            Question("sashed", Sashing(quilt), quilt.Setting.Kind == SettingKind.OnPoint ? ["edge", "posts"] : ["edge", "between", "round", "posts"]),
             Question("laid", Laid(quilt), "straight", "point"),
             Question("alternate", Alternation(quilt), "alike", "plain"),
             Question("classic", Classic(quilt), [.. Enum.GetValues<ClassicSetting>().Select(NameOf)]),

@@ -45,7 +45,8 @@ internal static class SettingReader
             fields.Required("width").Size(),
             fields.Required("role").Id(),
             fields.Optional("cornerstone")?.Id(),
-            fields.Optional("outer")?.Flag() ?? false
+            fields.Optional("outer")?.Flag() ?? false,
+            fields.Optional("halved")?.Flag() ?? false
         );
     }
 }

@@ -110,6 +110,11 @@ internal sealed class QuiltWriter
             json.WriteString("role", sashing.Role);
             WriteOptional("cornerstone", sashing.Cornerstone);
             json.WriteBoolean("outer", sashing.Outer);
+            if (sashing.Halved)
+            {
+                json.WriteBoolean("halved", true);
+            }
+
             json.WriteEndObject();
         }
 
