@@ -17,6 +17,7 @@ public static class CommandLine
             KitsCommand.Make(),
             BookletCommand.Make(),
             SewCommand.Make(),
+            AccuracyCommand.Make(),
             StockCommand.Make(),
             DrawCommand.Make(),
             BlocksCommand.Make(),

@@ -4,6 +4,7 @@ using Kitwright.Plans;
 using Kitwright.Pressing;
 using Kitwright.Sewing;
 using Kitwright.Words;
+using Kitwright.WorkTimes;
 
 namespace Kitwright.App.Commands;
 
@@ -18,6 +19,7 @@ internal sealed record SewJson(
     long Trims,
     long Crossings,
     long Nested,
+    SewTimesJson Minutes,
     ImmutableArray<SewStepJson> Steps
 )
 {
@@ -25,6 +27,8 @@ internal sealed record SewJson(
     {
         var sheet = SewingSheet.Of(plan);
         var words = Directions.Of(plan);
+        var experienced = WorkSheet.Of(plan, StandardTimes.Of(Practice.Experienced), Allowances.Usual);
+        var beginner = WorkSheet.Of(plan, StandardTimes.Of(Practice.Beginner), Allowances.Usual);
         var meetings = PressingReport.Of(plan, SeamTrace.Of(plan));
         return new(
             plan.Quilt,
@@ -36,7 +40,12 @@ internal sealed record SewJson(
             sheet.Trims,
             meetings.Crossings,
             meetings.Nested,
-            [.. sheet.Steps.Zip(words, SewStepJson.Of)]
+            new(Duration.Minutes(experienced.Cutting), Duration.Minutes(beginner.Cutting), Duration.Minutes(experienced.Sewing), Duration.Minutes(beginner.Sewing)),
+            [
+                .. sheet
+                    .Steps.Zip(words)
+                    .Select((pair, i) => SewStepJson.Of(pair.First, pair.Second, experienced.Steps[i].Seconds, beginner.Steps[i].Seconds)),
+            ]
         );
     }
 }
@@ -56,10 +65,12 @@ internal sealed record SewStepJson(
     int PressesEach,
     int CutsEach,
     int TrimsEach,
+    int Minutes,
+    int BeginnerMinutes,
     ImmutableArray<string> Directions
 )
 {
-    public static SewStepJson Of(StepCount count, SewingStep step) =>
+    public static SewStepJson Of(StepCount count, SewingStep step, double experienced, double beginner) =>
         new(
             step.Id,
             count.Number,
@@ -74,6 +85,11 @@ internal sealed record SewStepJson(
             count.PressesEach,
             count.CutsEach,
             count.TrimsEach,
+            Duration.Minutes(experienced),
+            Duration.Minutes(beginner),
             [.. step.Lines.Select(Catalog.English.Say)]
         );
 }
+
+/// <summary>Whole minutes of standard time, rounded up as people say them.</summary>
+internal sealed record SewTimesJson(int Cutting, int BeginnerCutting, int Sewing, int BeginnerSewing);

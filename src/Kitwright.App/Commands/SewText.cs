@@ -2,6 +2,7 @@ using Kitwright.Plans;
 using Kitwright.Pressing;
 using Kitwright.Sewing;
 using Kitwright.Words;
+using Kitwright.WorkTimes;
 
 namespace Kitwright.App.Commands;
 
@@ -27,6 +28,17 @@ internal static class SewText
         );
         var meetings = PressingReport.Of(plan, SeamTrace.Of(plan));
         output.WriteLine(words.Say("sew.meetings", ("crossings", meetings.Crossings), ("nested", meetings.Nested)));
+        var experienced = WorkSheet.Of(plan, StandardTimes.Of(Practice.Experienced), Allowances.Usual);
+        var beginner = WorkSheet.Of(plan, StandardTimes.Of(Practice.Beginner), Allowances.Usual);
+        output.WriteLine(
+            words.Say(
+                "sew.times",
+                ("experienced", Duration.Say(experienced.Sewing)),
+                ("beginner", Duration.Say(beginner.Sewing)),
+                ("cutting", Duration.Say(experienced.Cutting)),
+                ("cuttingBeginner", Duration.Say(beginner.Cutting))
+            )
+        );
         foreach (var (count, step) in sheet.Steps.Zip(Directions.Of(plan)))
         {
             output.WriteLine();
@@ -44,6 +56,15 @@ internal static class SewText
                     "   " + words.Say("sew.seams", ("each", count.SeamsEach), ("runs", count.Runs), ("seams", count.AllSeams))
                 );
             }
+
+            output.WriteLine(
+                "   "
+                    + words.Say(
+                        "sew.time",
+                        ("experienced", Duration.Say(experienced.Steps[step.Number - 1].Seconds)),
+                        ("beginner", Duration.Say(beginner.Steps[step.Number - 1].Seconds))
+                    )
+            );
         }
     }
 }

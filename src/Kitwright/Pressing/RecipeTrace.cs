@@ -17,6 +17,7 @@ internal sealed class RecipeTrace(
     private readonly Dictionary<SeamId, SeamSides> sides = [];
     private readonly List<Crossing> crossings = [];
     private readonly List<double> sewn = [];
+    private int points;
 
     // The part that was joined last in a register, and along what: in a row the next seam lies beside it, whatever came before.
     private readonly Dictionary<string, (Spot Step, TracedCloth Part)> last = new(StringComparer.Ordinal);
@@ -38,6 +39,7 @@ internal sealed class RecipeTrace(
             [.. sewn]
         )
         {
+            Points = points,
             Part = copies[0].AsPart(seam) with { Blocks = copies[0].Blocks || recipe.Shows is not null },
         };
     }
@@ -130,6 +132,7 @@ internal sealed class RecipeTrace(
         SeamEnd[] below = [.. SeamEnd.On(bottom, line, low, high)],
             above = [.. SeamEnd.On(top, line, low, high)];
         crossings.AddRange(SeamEnd.Meetings(id, line, below, above));
+        points += below.Concat(above).Where(end => end.Slants(line)).DistinctBy(end => Math.Round(end.Along, 6)).Count();
         var beside = last.TryGetValue(register, out var before) && Math.Abs(Spot.Cross(before.Step, line.Step)) < Spot.Near ? before.Part : bottom;
         sides[id] = new(beside.Side(below.Length), top.Side(above.Length));
         last[register] = (line.Step, top);

@@ -6,6 +6,8 @@ namespace Kitwright.Pressing;
 /// <param name="TowardTop">How far its top side lies forward along the line, for one inch aside.</param>
 internal readonly record struct SeamEnd(SeamId Seam, double Along, Spot Away, double TowardTop)
 {
+    public bool Slants(SpotLine line) => Math.Abs(Spot.Dot(Away, line.Step)) > 0.1;
+
     public static IEnumerable<SeamEnd> On(TracedCloth cloth, SpotLine line, double low, double high)
     {
         foreach (var seam in cloth.Seams)

@@ -16,6 +16,9 @@ public sealed record UnitTrace(
     ImmutableArray<double> SewnInches
 )
 {
+    /// <summary>Slanting seams that end on a seam of this step: the points of the design that it must keep.</summary>
+    public int Points { get; init; }
+
     internal TracedCloth? Part { get; init; }
 }
 

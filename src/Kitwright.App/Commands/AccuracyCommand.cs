@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using Kitwright.Accuracy;
+using Kitwright.Findings;
+using Kitwright.Measure;
+using Kitwright.Words;
+
+namespace Kitwright.App.Commands;
+
+/// <summary><c>accuracy QUILT</c>: how large blocks and top are likely to come out, and what would help.</summary>
+internal static class AccuracyCommand
+{
+    public const string Format = "kitwright-accuracy";
+    public const int Version = 1;
+    private const double Generous = 1.0 / 8;
+
+    public static Command Make()
+    {
+        var quilt = Inputs.Quilt();
+        var options = new PlanningOptions();
+        var across = new Option<string?>("--across") { Description = Inputs.Say("command.accuracy.across") };
+        var middle = new Option<string?>("--middle") { Description = Inputs.Say("command.accuracy.middle") };
+        var quilts = new Option<int>("--quilts") { Description = Inputs.Say("command.accuracy.quilts"), DefaultValueFactory = _ => 10_000 };
+        var json = Inputs.Json();
+        quilts.Validators.Add(r =>
+        {
+            if (r.GetValueOrDefault<int>() is < 100 or > 1_000_000)
+            {
+                r.AddError(Inputs.Say("command.accuracy.quilts.bad"));
+            }
+        });
+        var command = new Command("accuracy", Inputs.Say("command.accuracy")) { quilt, across, middle, quilts, json };
+        options.AddTo(command);
+        command.SetAction(
+            (parsed, cancel) =>
+            {
+                var output = parsed.InvocationConfiguration.Output;
+                var (test, bad) = Read(parsed.GetValue(across), parsed.GetValue(middle));
+                var planned = options.Plan(parsed, parsed.GetValue(quilt)!, cancel);
+                ImmutableArray<Finding> findings = [.. planned.Findings, .. bad];
+                var good = planned.Plan is not null && bad.IsEmpty;
+                var hands = test?.Hands(Hands.Usual) ?? Hands.Usual;
+                var accuracy = good ? QuiltAccuracy.Of(planned.Plan!, hands, Generous, parsed.GetValue(quilts)) : null;
+                var words = accuracy is null ? [] : AccuracyWords.Of(planned.Plan!, accuracy);
+                ImmutableArray<Message> tested = test is null || accuracy is null ? [] : AccuracyWords.Of(test);
+                if (parsed.GetValue(json))
+                {
+                    Report.WriteJson(
+                        output,
+                        new
+                        {
+                            format = Format,
+                            version = Version,
+                            accuracy,
+                            sentences = tested.AddRange(words).Select(Catalog.English.Say),
+                            findings = Report.Json(findings),
+                        }
+                    );
+                }
+                else
+                {
+                    Report.Write(output, findings);
+                    foreach (var line in tested.AddRange(words))
+                    {
+                        output.WriteLine(Catalog.English.Say(line));
+                    }
+                }
+
+                return Task.FromResult(good ? Report.ExitFor(findings) : ExitCode.Findings);
+            }
+        );
+        return command;
+    }
+
+    /// <summary>A seam test needs both measures, and neither half an inch off.</summary>
+    private static (SeamTest? Test, ImmutableArray<Finding> Findings) Read(string? across, string? middle)
+    {
+        if (across is null && middle is null)
+        {
+            return (null, []);
+        }
+
+        if (!LengthText.TryParse(across, out var whole) || !LengthText.TryParse(middle, out var center) || !new SeamTest(whole, center).IsPlausible)
+        {
+            return (null, [Finding.Of("accuracy.test-bad", "seam test", ("across", across ?? "?"), ("middle", middle ?? "?"))]);
+        }
+
+        return (new(whole, center), []);
+    }
+}

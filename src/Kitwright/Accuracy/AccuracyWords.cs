@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using Kitwright.Plans;
+using Kitwright.Words;
+
+namespace Kitwright.Accuracy;
+
+/// <summary>What the model of accuracy has to say about a quilt, in sentences.</summary>
+public static class AccuracyWords
+{
+    public static ImmutableArray<Message> Of(QuiltPlan plan, QuiltAccuracy accuracy)
+    {
+        var (untrimmed, trimmed) = (accuracy.Untrimmed, accuracy.Trimmed);
+        return
+        [
+            Message.Of(
+                "accuracy.block",
+                ("mean", Estimate.Off(untrimmed.Block.Mean)),
+                ("spread", Estimate.Nearest(untrimmed.Block.Deviation)),
+                ("sixteenth", Estimate.Share(untrimmed.OverSixteenth)),
+                ("eighth", Estimate.Share(untrimmed.OverEighth))
+            ),
+            Message.Of(
+                "accuracy.trimmed",
+                ("sixteenth", Estimate.Share(trimmed.OverSixteenth)),
+                ("eighth", Estimate.Share(trimmed.OverEighth))
+            ),
+            Message.Of(
+                "accuracy.top",
+                ("width", plan.Design.Width + Estimate.Nearest(untrimmed.Across.Mean)),
+                ("height", plan.Design.Height + Estimate.Nearest(untrimmed.Up.Mean)),
+                ("spread", Estimate.Nearest(Math.Max(untrimmed.Across.Deviation, untrimmed.Up.Deviation))),
+                ("designWidth", plan.Design.Width),
+                ("designHeight", plan.Design.Height)
+            ),
+            Message.Of(
+                "accuracy.true-seam",
+                ("block", Estimate.Off(accuracy.TrueSeam.Block.Mean)),
+                ("top", Estimate.Off(accuracy.TrueSeam.Across.Mean)),
+                ("sixteenth", Estimate.Share(accuracy.TrueSeam.OverSixteenth))
+            ),
+            .. accuracy.Points > 0
+                ? [Message.Of("accuracy.points", ("points", accuracy.Points), ("lost", (long)Math.Round(accuracy.Points * accuracy.PointsCutOff)))]
+                : ImmutableArray<Message>.Empty,
+            .. accuracy.Helps.Take(2).Select((help, i) =>
+                Message.Of(
+                    "accuracy.help",
+                    ("rank", i + 1),
+                    ("what", Message.Of($"accuracy.help.{help.Kind.ToString().ToLowerInvariant()}")),
+                    ("before", Estimate.Share(help.Before)),
+                    ("after", Estimate.Share(help.After))
+                )
+            ),
+        ];
+    }
+
+    /// <summary>What the seam test found, and what to move.</summary>
+    public static ImmutableArray<Message> Of(SeamTest test)
+    {
+        var off = test.NeedleOffset;
+        return
+        [
+            Message.Of("accuracy.test", ("across", test.Across), ("middle", test.Middle), ("acrossWanted", SeamTest.AcrossWanted), ("middleWanted", SeamTest.MiddleWanted)),
+            Message.Of("accuracy.needle", ("way", off.Sign > 0 ? "toward" : off.Sign < 0 ? "away" : "none"), ("by", off.Sign < 0 ? -off : off)),
+            .. test.CutWider.IsZero
+                ? ImmutableArray<Message>.Empty
+                : [Message.Of("accuracy.cut", ("way", test.CutWider.Sign > 0 ? "wide" : "narrow"), ("by", test.CutWider.Sign < 0 ? -test.CutWider : test.CutWider))],
+        ];
+    }
+}

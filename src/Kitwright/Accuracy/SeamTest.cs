@@ -1,0 +1,46 @@
+using Kitwright.Measure;
+
+namespace Kitwright.Accuracy;
+
+/// <summary>
+/// The one-minute seam test: three strips of 1 1/2 in, sewn side by side, pressed and cooled, must measure 3 1/2 in, and
+/// the middle one 1 in ([QCON], [SIB]).
+/// </summary>
+/// <param name="Across">All three strips, measured.</param>
+/// <param name="Middle">The middle strip from seam to seam, measured.</param>
+public sealed record SeamTest(Length Across, Length Middle)
+{
+    public static Length Strip { get; } = Length.Inches(1, 1, 2);
+    public static Length AcrossWanted { get; } = Length.Inches(3, 1, 2);
+    public static Length MiddleWanted { get; } = Length.Inch;
+
+    /// <summary>Half an inch either way is no seam allowance any more.</summary>
+    public static Length MostOff { get; } = Length.Inches(0, 1, 2);
+
+    /// <summary>Each of the two seams takes this beyond its allowances; negative where it takes less.</summary>
+    /// <remarks>With strips as wide as they should be, the whole is short by two seams' worth.</remarks>
+    public Length TakenBySeam => (AcrossWanted - Across) / 2;
+
+    /// <summary>What the middle says more than the seams explain: the strips were cut wider by this.</summary>
+    /// <remarks>across = 3·cut − 2·take and middle = cut − take, so cut = across − 2·middle (own arithmetic).</remarks>
+    public Length CutWider => (Across - AcrossWanted) - ((Middle - MiddleWanted) * 2);
+
+    /// <summary>What a seam takes too much once the cutting is told apart: cut − middle.</summary>
+    public Length SeamTakes => CutWider - (Middle - MiddleWanted);
+
+    /// <summary>How far the needle, or the fabric guide, is to move toward the raw edge; negative for away from it.</summary>
+    public Length NeedleOffset => SeamTakes / 2;
+
+    public bool IsPlausible =>
+        Off(Across, AcrossWanted) <= MostOff && Off(Middle, MiddleWanted) <= MostOff;
+
+    /// <summary>A person's hands as the test finds them: her own biases, the usual spreads.</summary>
+    public Hands Hands(Hands usual) =>
+        usual with
+        {
+            CutBias = CutWider.InInches.ToDouble(),
+            SeamBias = (SeamTakes.InInches.ToDouble() - usual.Fold) / 2,
+        };
+
+    private static Length Off(Length measured, Length wanted) => measured > wanted ? measured - wanted : wanted - measured;
+}
