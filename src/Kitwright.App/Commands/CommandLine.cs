@@ -22,6 +22,7 @@ public static class CommandLine
             DrawCommand.Make(),
             BlocksCommand.Make(),
             SetsCommand.Make(),
+            SizesCommand.Make(),
             ServeCommand.Make(),
             SchemaCommand.Make(),
         };

@@ -22,6 +22,7 @@ public sealed class LookTest(Chromium chromium)
     [InlineData("/shop/terms?try=sold-by:meter,steps:quarter-meters")]
     [InlineData("/quilts/lantern-steps")]
     [InlineData("/quilts/lantern-steps/settings?repeat=3")]
+    [InlineData($"{Stars}/sizes?for=bed-twin&drawup=4")]
     public async Task A_page_fits_every_width_and_axe_finds_nothing_serious(string path)
     {
         await using var visit = await chromium.Open(path, 1280);

@@ -103,4 +103,26 @@ public sealed class DrawingCommandTest
         var sashes = run.Json.GetProperty("plan").GetProperty("design").GetProperty("patches").EnumerateArray().Count(p => p.GetProperty("id").GetString()!.StartsWith("frame/sash/", StringComparison.Ordinal));
         Assert.Equal(24, sashes);
     }
+
+    [Fact]
+    public async Task Ways_to_a_size_come_with_their_cloth()
+    {
+        var run = await Run.Of("sizes", Run.Stars, "--target", "60x80", "--json");
+
+        Assert.Equal((0, ""), (run.Exit, run.Error));
+        var ways = run.Json.GetProperty("ways").EnumerateArray().ToList();
+        Assert.Equal(6, ways.Count);
+        Assert.All(ways, way => Assert.NotEqual(System.Text.Json.JsonValueKind.Null, way.GetProperty("cloth").ValueKind));
+    }
+
+    [Theory]
+    [InlineData(1, "--target", "60")]
+    [InlineData(1, "--bed", "moon")]
+    [InlineData(1, "--batting", "moon")]
+    [InlineData(2, "--bed", "twin", "--target", "60x80")]
+    [InlineData(2, "--bed", "twin", "--drop", "much")]
+    [InlineData(2, "--bed", "twin", "--draw-up", "11")]
+    [InlineData(2)]
+    public async Task A_size_that_is_none_is_refused(int exit, params string[] args) =>
+        Assert.Equal(exit, (await Run.Of(["sizes", Run.Stars, .. args])).Exit);
 }

@@ -3,6 +3,7 @@ using Kitwright.App.Features.Deciding;
 using Kitwright.Measure;
 using Kitwright.Quilts;
 using Kitwright.Settings;
+using Kitwright.Sizes;
 
 namespace Kitwright.App.Features.QuiltSettings;
 
@@ -18,6 +19,7 @@ public static class SettingDecisions
             Question("laid", Laid(quilt), "straight", "point"),
             Question("alternate", Alternation(quilt), "alike", "plain"),
             Question("classic", Classic(quilt), [.. Enum.GetValues<ClassicSetting>().Select(NameOf)]),
+            Question("size", text => SizeChoice.Parse(text) is { } size ? Resizing.Of(quilt, size) : null),
             Question("turns", text => RepeatText.Parse(text) is { } turns ? SettingChanges.Turned(quilt, turns) : null),
         ];
 
