@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using Kitwright.App.Planning;
 using Kitwright.Cutting;
@@ -42,6 +43,7 @@ internal static class PlanCommand
                     if (planned.Plan is { } plan)
                     {
                         PlanText.Write(output, plan);
+                        TechniqueText.Write(output, options.Compare(parsed, parsed.GetValue(quilt)!));
                     }
                 }
 
@@ -63,6 +65,7 @@ internal sealed class PlanningOptions
         Description = Inputs.Say("command.spare"),
         DefaultValueFactory = _ => PlanOptions.Usual.SpareStrips,
     };
+    private readonly Option<string[]> techniques = new("--technique") { Description = Inputs.Say("command.technique") };
     private readonly Option<bool> byInch = new("--by-the-inch") { Description = Inputs.Say("command.by-inch") };
     private readonly Option<bool> perFabric = new("--length-per-fabric") { Description = Inputs.Say("command.per-fabric") };
     private readonly Option<string> budget = new("--budget")
@@ -88,7 +91,14 @@ internal sealed class PlanningOptions
                 r.AddError(Inputs.Say("command.width.bad"));
             }
         });
-        foreach (var option in new Option[] { stock, colorway, width, spare, byInch, perFabric, budget })
+        techniques.Validators.Add(r =>
+        {
+            if (r.GetValueOrDefault<string[]>()?.FirstOrDefault(text => Chosen(text) is null) is { } bad)
+            {
+                r.AddError(Inputs.Say("command.technique.bad", ("technique", bad)));
+            }
+        });
+        foreach (var option in new Option[] { stock, colorway, width, spare, byInch, perFabric, techniques, budget })
         {
             command.Add(option);
         }
@@ -110,7 +120,26 @@ internal sealed class PlanningOptions
             parsed.GetValue(byInch) ? CutGoal.ByTheInch : CutGoal.ByTheStep,
             parsed.GetValue(perFabric),
             parsed.GetValue(budget)!
-        );
+        )
+        {
+            Techniques = (parsed.GetValue(techniques) ?? []).Select(Chosen).OfType<KeyValuePair<string, string>>().ToImmutableSortedDictionary(StringComparer.Ordinal),
+        };
+    }
+
+    /// <summary>"half-square=eight"; null where there is no such kind or technique.</summary>
+    private static KeyValuePair<string, string>? Chosen(string text) =>
+        text.Split('=') is [var kind, var technique] && TechniqueBook.Kind(kind)?.Has(technique) == true ? new(kind, technique) : null;
+
+    /// <summary>What the ways of making the units come to, for a quilt that was planned.</summary>
+    public ImmutableArray<UnitTechniques> Compare(ParseResult parsed, string quiltPath)
+    {
+        if (Inputs.ReadQuilt(quiltPath).Value is not { } quilt)
+        {
+            return [];
+        }
+
+        var (chosen, _) = Inputs.Find(quilt, parsed.GetValue(colorway));
+        return TechniqueComparison.Of(quilt, chosen, Read(parsed), FirstFit.Plan);
     }
 
     public PlannedQuilt Plan(ParseResult parsed, string quiltPath, CancellationToken cancel)

@@ -39,6 +39,7 @@ internal static class SewCommand
                     if (planned.Plan is { } plan)
                     {
                         SewText.Write(output, plan);
+                        TechniqueText.Write(output, options.Compare(parsed, parsed.GetValue(quilt)!));
                     }
                 }
 

@@ -59,19 +59,25 @@ internal sealed class Cloth(Face[] faces, Motion lies) : OnTable
     }
 }
 
-/// <summary>Two layers right sides together: the lower right side up, the upper right side down, and the seams in both.</summary>
-internal sealed class Layers(Cloth bottom, Cloth top, Line[] seams) : OnTable
+/// <summary>
+/// Two layers right sides together: the lower right side up, the upper right side down, and the seams in both. The
+/// upper layer may be of several assemblies side by side, each held by seams of its own.
+/// </summary>
+internal sealed class Layers(Cloth bottom, Cloth[] tops, Line[] seams) : OnTable
 {
     public Cloth Bottom => bottom;
-    public Cloth Top => top;
+    public Cloth[] Tops => tops;
     public Line[] Seams => seams;
+
+    /// <summary>Whether it can be turned over: several assemblies would then be a lower layer that does not hang together.</summary>
+    public bool MayTurnOver => tops.Length == 1;
 
     public Layers Moved(Motion motion)
     {
         var moved = Array.ConvertAll(seams, l => new Line(motion.Apply(l.From), motion.Apply(l.To)));
-        Cloth b = bottom.Moved(motion),
-            t = top.Moved(motion);
+        var b = bottom.Moved(motion);
+        var t = Array.ConvertAll(tops, top => top.Moved(motion));
         // Turned over, the two change places.
-        return Rigid.Mirrors(motion) ? new(t, b, moved) : new(b, t, moved);
+        return Rigid.Mirrors(motion) ? new(t[0], [b], moved) : new(b, t, moved);
     }
 }

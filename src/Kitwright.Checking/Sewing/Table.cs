@@ -80,5 +80,5 @@ internal sealed record Table(
         line.From != line.To ? null : Finding.Of("check.sewing.line", place);
 
     private static readonly Cloth Nothing = new([], Rigid.Still);
-    private static readonly Layers NoLayers = new(Nothing, Nothing, []);
+    private static readonly Layers NoLayers = new(Nothing, [Nothing], []);
 }

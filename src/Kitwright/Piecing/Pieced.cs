@@ -10,4 +10,8 @@ public sealed record Pieced(
     BindingPlan Binding,
     BackingPlan Backing,
     BattingNeed Batting
-);
+)
+{
+    /// <summary>How many units there are of each kind that can be made in several ways.</summary>
+    public ImmutableSortedDictionary<string, int> UnitKinds { get; init; } = ImmutableSortedDictionary<string, int>.Empty;
+}

@@ -12,7 +12,14 @@ namespace Kitwright.Piecing;
 /// Works out the units of a quilt from its geometry: a region that a technique knows is a unit; any other is divided
 /// by straight seams and its parts are joined in a row. Equal regions are one unit, whatever way they are turned.
 /// </summary>
-internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Length stripLength)
+internal sealed class Piecer(
+    PieceBook book,
+    Seams seams,
+    Letters letters,
+    Length stripLength,
+    TechniqueChoice choice,
+    IReadOnlyDictionary<string, int> wanted
+)
 {
     /// <summary>No technique makes a unit of more patches.</summary>
     private const int MostInOneUnit = 5;
@@ -21,9 +28,17 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
     private readonly List<Draft> drafts = [];
     private readonly List<Finding> findings = [];
     private readonly Dictionary<string, int> numbers = [];
+    private readonly Dictionary<string, PathId> ids = [];
+    private readonly Dictionary<string, UnitKind> kinds = [];
 
     public IReadOnlyList<Draft> Drafts => drafts;
     public IReadOnlyList<Finding> Findings => findings;
+
+    /// <summary>What each region was made as, by its key.</summary>
+    public IReadOnlyDictionary<string, PathId> Ids => ids;
+
+    /// <summary>The regions that could be made in several ways.</summary>
+    public IReadOnlyDictionary<string, UnitKind> Kinds => kinds;
 
     /// <summary>Makes a region in its own pose: a block, or the top.</summary>
     public void Whole(Region region, PathId id, string kind, string shows, Message name, UnitPicture picture)
@@ -32,6 +47,7 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
         var program = Solve(upright.Region, id.Value);
         if (program is not null)
         {
+            ids.TryAdd(upright.Key, id);
             drafts.Add(
                 new(
                     id,
@@ -77,6 +93,7 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
             }
 
             units.Add(pose.Key, unit);
+            ids.TryAdd(pose.Key, unit.Id);
         }
 
         verbs.Add(new Use(register, unit.Id, pose.Home));
@@ -224,10 +241,12 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
             return null;
         }
 
+        var key = region.Key();
+        var making = new Making(book, seams, letters, stripLength, wanted.GetValueOrDefault(key));
         for (var turns = 0; turns < 4; turns++)
         {
             var pose = Canonical.Posed(region, turns);
-            if (InPose(pose.Region) is { } program)
+            if (InPose(pose.Region, making, key) is { } program)
             {
                 return turns == 0
                     ? program
@@ -242,21 +261,17 @@ internal sealed class Piecer(PieceBook book, Seams seams, Letters letters, Lengt
         return null;
     }
 
-    private Program? InPose(Region region)
+    private Program? InPose(Region region, Making making, string key)
     {
         if (LengthwiseStrip.Fits(region))
         {
             return LengthwiseStrip.Make(book, seams, letters, region);
         }
 
-        if (HalfSquareTwoAtATime.Fits(region, out var upper, out var lower))
+        if (KnownUnits.In(region) is { } unit)
         {
-            return HalfSquareTwoAtATime.Make(book, seams, letters, region.Width, upper, lower);
-        }
-
-        if (HourglassTwoAtATime.Fits(region, out var upright, out var level))
-        {
-            return HourglassTwoAtATime.Make(book, seams, letters, region.Width, upright, level);
+            kinds[key] = unit.Kind;
+            return unit.Make(choice.Of(unit.Kind, region), making);
         }
 
         if (StitchAndFlip.Fits(region, out var body, out var corners))

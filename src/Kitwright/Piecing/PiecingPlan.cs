@@ -11,7 +11,14 @@ namespace Kitwright.Piecing;
 /// <summary>From the quilt as designed to its cut pieces and sewing plan.</summary>
 public static class PiecingPlan
 {
-    public static Checked<Pieced> Of(Quilt quilt, Design design, Letters letters, ClothTerms terms)
+    /// <param name="shop">The shop's choice of techniques, where the quilt has none.</param>
+    public static Checked<Pieced> Of(
+        Quilt quilt,
+        Design design,
+        Letters letters,
+        ClothTerms terms,
+        ImmutableSortedDictionary<string, string>? shop = null
+    )
     {
         var beyond = CutOtherwise(quilt).ToImmutableArray();
         if (beyond.Length > 0)
@@ -19,9 +26,39 @@ public static class PiecingPlan
             return Checked<Pieced>.Failed(beyond);
         }
 
+        var choice = new TechniqueChoice(quilt.Techniques, shop ?? ImmutableSortedDictionary<string, string>.Empty);
+        var first = Piece(quilt, design, letters, terms, choice, ImmutableDictionary<string, int>.Empty);
+        if (first.Piecer.Findings.Count > 0)
+        {
+            return Checked<Pieced>.Failed([.. first.Piecer.Findings]);
+        }
+
+        // Strip sets are as long as the number of rows asks for, which is known only when all is pieced once.
+        var copies = CopiesOf(first);
+        var made = choice.Wants("strip-set") ? Piece(quilt, design, letters, terms, choice, copies) : first;
+        var binding = BindingStrips.Of(quilt, design, terms, made.Book);
+        made.Counts[binding.Piece] = binding.Strips;
+        var pieced = Labels.Apply(made.Book, letters, made.Counts, made.Recipes, binding, quilt, design, terms);
+        var kinds = first
+            .Piecer.Kinds.GroupBy(k => k.Value.Name, k => copies.GetValueOrDefault(k.Key))
+            .ToImmutableSortedDictionary(same => same.Key, same => same.Sum(), StringComparer.Ordinal);
+        return new(pieced with { UnitKinds = kinds }, [.. choice.Unknown()]);
+    }
+
+    private sealed record Attempt(Piecer Piecer, PieceBook Book, ImmutableArray<Recipe> Recipes, Dictionary<PathId, int> Counts);
+
+    private static Attempt Piece(
+        Quilt quilt,
+        Design design,
+        Letters letters,
+        ClothTerms terms,
+        TechniqueChoice choice,
+        IReadOnlyDictionary<string, int> wanted
+    )
+    {
         var seams = new Seams(quilt.Seam, quilt.RulerStep);
         var book = new PieceBook(quilt.RulerStep);
-        var piecer = new Piecer(book, seams, letters, terms.StripLength);
+        var piecer = new Piecer(book, seams, letters, terms.StripLength, choice, wanted);
         foreach (var block in design.Blocks)
         {
             piecer.Whole(
@@ -44,13 +81,18 @@ public static class PiecingPlan
         );
         if (piecer.Findings.Count > 0)
         {
-            return Checked<Pieced>.Failed([.. piecer.Findings]);
+            return new(piecer, book, [], []);
         }
 
-        var binding = BindingStrips.Of(quilt, design, terms, book);
         var (recipes, counts) = Counts.Of(piecer.Drafts, seams);
-        counts[binding.Piece] = binding.Strips;
-        return Checked<Pieced>.Of(Labels.Apply(book, letters, counts, recipes, binding, quilt, design, terms));
+        return new(piecer, book, recipes, counts);
+    }
+
+    /// <summary>How many copies of each region the quilt takes, by the region's key.</summary>
+    private static Dictionary<string, int> CopiesOf(Attempt made)
+    {
+        var copies = made.Recipes.ToDictionary(r => r.Id, r => r.Copies);
+        return made.Piecer.Ids.ToDictionary(id => id.Key, id => copies.GetValueOrDefault(id.Value));
     }
 
     /// <summary>A bias border stretches, and nobody cuts one: better no plan than one that says one thing and cuts another.</summary>

@@ -18,6 +18,9 @@ public delegate Checked<ClothPlan> CutCloth(ClothProblem problem);
 /// <param name="Budget">Name of the work limit, for the record.</param>
 public sealed record PlanOptions(ClothTerms Terms, int SpareStrips, CutGoal Goal, bool OneLengthPerFabric, string Budget)
 {
+    /// <summary>The shop's techniques by kind of unit, where a quilt states none; see <see cref="TechniqueBook"/>.</summary>
+    public ImmutableSortedDictionary<string, string> Techniques { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+
     public static PlanOptions Usual { get; } = new(ClothTerms.Usual, 1, CutGoal.ByTheStep, false, "normal");
 }
 
@@ -38,7 +41,7 @@ public static class QuiltPlanner
         var letters = new Letters(groups);
         var key = SwatchKey.Of(quilt, colorway, fabrics, letters);
         var design = Layout.Of(quilt);
-        var pieced = PiecingPlan.Of(quilt, design, letters, options.Terms);
+        var pieced = PiecingPlan.Of(quilt, design, letters, options.Terms, options.Techniques);
         if (pieced.Value is not { } parts)
         {
             return new(null, [.. key.Findings, .. pieced.Findings]);
@@ -46,7 +49,7 @@ public static class QuiltPlanner
 
         var problems = ClothProblems.Of(parts, key.Fabrics, options);
         var cloths = problems.Select(p => LengthwiseFirst.Cut(p, cut)).ToArray();
-        var findings = key.Findings.AddRange(cloths.SelectMany(c => c.Findings));
+        var findings = key.Findings.AddRange(pieced.Findings).AddRange(cloths.SelectMany(c => c.Findings));
         if (cloths.Any(c => c.Value is null))
         {
             return new(null, findings);

@@ -33,6 +33,12 @@ internal readonly record struct Seams(Length Allowance, Length RulerStep)
     public Length QuarterSquare(Surd longSide) =>
         (longSide + ((2 + Surd.OfRoot2(2)) * Allowance)).RoundUpTo(RulerStep);
 
+    /// <summary>
+    /// What a square that is trimmed later is cut over its exact size: 1/8 in, or the ruler's step where that is more. So
+    /// 7/8 becomes 1 in ([LHQ1], [MQF2]) and, taken twice, 1 1/4 becomes 1 1/2 in ([F406], [NHQ], [SUZN]).
+    /// </summary>
+    public Length Generous => Length.Max(RulerStep, Length.Inches(0, 1, 8).RoundUpTo(RulerStep));
+
     /// <summary>The piece class of a rectangle with these finished sides, with its arithmetic.</summary>
     public PieceBook.Entry RectanglePiece(PieceBook book, string role, Surd width, Surd height, Message use)
     {

@@ -63,6 +63,19 @@ public static class Directions
                     Message.Of("step.half-square.cut", ("toward", PressWords.Letter(recipe, letters[takes[0]], letters[takes[1]]) ?? "none"))
                 );
                 break;
+            case "half-square-eight":
+                lines.Add(Message.Of("step.half-square-eight.mark", ("second", labels[takes[1]])));
+                lines.Add(Message.Of("step.half-square-eight.sew", ("first", labels[takes[0]]), ("second", labels[takes[1]]), ("seam", seam)));
+                lines.Add(Message.Of("step.half-square-eight.cut", ("toward", letters[takes[1]])));
+                break;
+            case "goose-four":
+                lines.Add(Message.Of("step.goose-four.first", ("large", labels[takes[0]]), ("small", labels[takes[1]]), ("seam", seam)));
+                lines.Add(Message.Of("step.goose-four.second", ("small", labels[takes[1]]), ("seam", seam)));
+                break;
+            case "strip-set":
+                lines.Add(Message.Of("step.strip-set.sew", ("strips", takes.Select(t => Message.Plain(labels[t])).ToImmutableArray())));
+                lines.Add(Message.Of("step.strip-set.cut", ("rows", recipe.Makes.Length), ("segment", Segment(recipe))));
+                break;
             case "goose-flip" or "snowball":
                 lines.Add(Message.Of("step.flip.mark", ("square", labels[takes[1]])));
                 lines.Add(
@@ -130,7 +143,8 @@ public static class Directions
 
         if (recipe.Verbs.Any(v => v is Trim { Counted: true }))
         {
-            lines.Add(Message.Of("step.trim.center", ("width", recipe.Width), ("height", recipe.Height)));
+            var rule = recipe.Makes.Length > 1 ? "step.trim.unit" : "step.trim.center";
+            lines.Add(Message.Of(rule, ("width", recipe.Width), ("height", recipe.Height)));
         }
         else if (recipe.Outline is null)
         {
@@ -139,6 +153,10 @@ public static class Directions
 
         return lines.ToImmutable();
     }
+
+    /// <summary>How far apart a strip set is cut across: what its second copy is moved by, so as to lie like the first.</summary>
+    private static Length Segment(Recipe recipe) =>
+        Length.Inches(-recipe.Verbs.OfType<Turn>().First(t => t.On == recipe.Makes[1]).Motion.DY.One);
 
     /// <summary>"A1, step 2, A1", in the order of sewing.</summary>
     private static ImmutableArray<Message> Parts(Recipe recipe, Dictionary<PathId, int> numbers, Dictionary<PathId, string> labels) =>

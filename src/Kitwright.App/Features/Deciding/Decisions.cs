@@ -67,6 +67,7 @@ public static class Decisions
             )
         );
         decisions.AddRange(SettingDecisions.Of(quilt));
+        decisions.AddRange(TechniqueDecisions.Of(quilt));
         return decisions.ToImmutable();
     }
 

@@ -49,23 +49,29 @@ internal static class Dividing
     private static (OnTable? Left, OnTable? Right) DivideLayers(Layers layers, Line line, Effort effort)
     {
         var (bottomLeft, bottomRight) = layers.Bottom.Divide(line, effort);
-        var (topLeft, topRight) = layers.Top.Divide(line, effort);
+        var tops = Array.ConvertAll(layers.Tops, top => (Top: top, Parts: top.Divide(line, effort)));
         return (
-            Together(OrNull(bottomLeft, layers.Bottom), OrNull(topLeft, layers.Top), layers.Seams, effort),
-            Together(OrNull(bottomRight, layers.Bottom), OrNull(topRight, layers.Top), layers.Seams, effort)
+            Together(OrNull(bottomLeft, layers.Bottom), [.. tops.Select(t => OrNull(t.Parts.Left, t.Top)).OfType<Cloth>()], layers, effort),
+            Together(OrNull(bottomRight, layers.Bottom), [.. tops.Select(t => OrNull(t.Parts.Right, t.Top)).OfType<Cloth>()], layers, effort)
         );
     }
 
     private static Cloth? OrNull(Face[] faces, Cloth from) => faces.Length == 0 ? null : new(faces, from.Lies);
 
-    private static OnTable? Together(Cloth? bottom, Cloth? top, Line[] seams, Effort effort)
+    private static OnTable? Together(Cloth? bottom, Cloth[] tops, Layers whole, Effort effort)
     {
-        if (bottom is null || top is null)
+        // Of several assemblies one that no seam holds falls off.
+        if (whole is { Tops.Length: > 1, Seams.Length: > 0 } && bottom is not null)
         {
-            return bottom ?? top;
+            tops = [.. tops.Where(top => whole.Seams.Any(s => Holds(bottom, top, s, effort)))];
         }
 
-        return new Layers(bottom, top, [.. seams.Where(s => Holds(bottom, top, s, effort))]);
+        if (bottom is null || tops.Length == 0)
+        {
+            return bottom ?? (tops.Length == 1 ? tops[0] : null);
+        }
+
+        return new Layers(bottom, tops, [.. whole.Seams.Where(s => tops.Any(top => Holds(bottom, top, s, effort)))]);
     }
 
     private static bool Holds(Cloth bottom, Cloth top, Line seam, Effort effort) =>

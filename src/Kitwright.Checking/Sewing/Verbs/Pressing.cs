@@ -7,7 +7,8 @@ namespace Kitwright.Checking.Sewing.Verbs;
 
 /// <summary>
 /// Opening two layers over their one seam. Both have their body on the same side of it and an allowance on the other;
-/// the upper layer's body folds over, and the allowances are hidden.
+/// the upper layer's body folds over, and the allowances are hidden. Stitches of another seam may remain within the
+/// allowances where both go to one side.
 /// </summary>
 internal static class Pressing
 {
@@ -18,7 +19,11 @@ internal static class Pressing
             return finding;
         }
 
-        if (layers.Seams.Length != 1)
+        Line[] seams =
+            layers.Seams.Length == 1 ? layers.Seams
+            : verb.Toward == PressToward.Open ? []
+            : [.. layers.Seams.Where(seam => layers.Seams.All(other => other == seam || IsHidden(other, layers, seam, table.Effort)))];
+        if (seams.Length != 1)
         {
             return Finding.Of("check.sewing.press-seams", place, ("register", verb.On)) with
             {
@@ -27,29 +32,64 @@ internal static class Pressing
             };
         }
 
-        var seam = layers.Seams[0];
+        var seam = seams[0];
+        var opened = new List<Face>();
         var bottom = Layer.Of(layers.Bottom, seam, table.Effort);
-        var top = Layer.Of(layers.Top, seam, table.Effort);
-        if (bottom is null || top is null || bottom.BodyOnLeft != top.BodyOnLeft)
+        foreach (var cloth in layers.Tops)
         {
-            return Finding.Of("check.sewing.press-body", place, ("register", verb.On));
+            var top = Layer.Of(cloth, seam, table.Effort);
+            if (bottom is null || top is null || bottom.BodyOnLeft != top.BodyOnLeft)
+            {
+                return Finding.Of("check.sewing.press-body", place, ("register", verb.On));
+            }
+
+            if (CheckPair(bottom, top, table, verb.On, place) is { } bad)
+            {
+                return bad;
+            }
+
+            if (layers.Tops.Length == 1)
+            {
+                return table.Put(verb.On, Opened(bottom, top, seam), place);
+            }
+
+            opened.AddRange(new Cloth(top.Body, Rigid.Compose(top.Lies, Rigid.MirrorIn(seam))).Laid());
         }
 
+        return table.Put(verb.On, new Cloth([.. new Cloth(bottom!.Body, bottom.Lies).Laid(), .. opened], Rigid.Still), place);
+    }
+
+    private static Finding? CheckPair(Layer bottom, Layer top, Table table, string register, string place)
+    {
         var shown = bottom.BodyEdge.Common(top.BodyEdge);
         if (shown.IsEmpty)
         {
-            return Finding.Of("check.sewing.press-no-seam", place, ("register", verb.On));
+            return Finding.Of("check.sewing.press-no-seam", place, ("register", register));
         }
 
         // Hidden cloth lies under the other layer's body; what reaches further would show beyond it.
         if (bottom.HiddenReach > top.BodyReach || top.HiddenReach > bottom.BodyReach)
         {
-            return Finding.Of("check.sewing.sticks-out", place, ("register", verb.On));
+            return Finding.Of("check.sewing.sticks-out", place, ("register", register));
         }
 
-        return Allowance.Check(bottom, shown, table.Seam, place)
-            ?? Allowance.Check(top, shown, table.Seam, place)
-            ?? table.Put(verb.On, Opened(bottom, top, seam), place);
+        return Allowance.Check(bottom, shown, table.Seam, place) ?? Allowance.Check(top, shown, table.Seam, place);
+    }
+
+    /// <summary>Whether all stitches of another seam lie within the allowances that this seam hides.</summary>
+    private static bool IsHidden(Line other, Layers layers, Line seam, Effort effort)
+    {
+        var bottom = Layer.Of(layers.Bottom, seam, effort);
+        return bottom is not null
+            && layers.Tops.All(cloth =>
+                Layer.Of(cloth, seam, effort) is { } top
+                && UnderLine
+                    .Of(layers.Bottom, other, effort)
+                    .Common(UnderLine.Of(cloth, other, effort))
+                    .Parts.SequenceEqual(UnderHidden(bottom).Common(UnderHidden(top)).Parts)
+            );
+
+        Spans UnderHidden(Layer layer) => UnderLine.Of(new(layer.Hidden, layer.Lies), other, effort);
     }
 
     private static Cloth Opened(Layer bottom, Layer top, Line seam)

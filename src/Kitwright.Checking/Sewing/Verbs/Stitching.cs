@@ -13,14 +13,12 @@ internal static class Stitching
             return finding;
         }
 
-        if (Common(layers.Bottom, layers.Top, verb, table).IsEmpty)
+        var below = UnderLine.Of(layers.Bottom, verb.Line, table.Effort);
+        if (layers.Tops.All(top => below.Common(UnderLine.Of(top, verb.Line, table.Effort)).IsEmpty))
         {
             return Finding.Of("check.sewing.seam-misses", place, ("register", verb.On));
         }
 
-        return table.Put(verb.On, new Layers(layers.Bottom, layers.Top, [.. layers.Seams, verb.Line]), place);
+        return table.Put(verb.On, new Layers(layers.Bottom, layers.Tops, [.. layers.Seams, verb.Line]), place);
     }
-
-    private static Exact.Spans Common(Cloth bottom, Cloth top, Sew verb, Table table) =>
-        UnderLine.Of(bottom, verb.Line, table.Effort).Common(UnderLine.Of(top, verb.Line, table.Effort));
 }

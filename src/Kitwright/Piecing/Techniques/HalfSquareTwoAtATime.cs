@@ -39,14 +39,15 @@ internal static class HalfSquareTwoAtATime
         return true;
     }
 
-    public static Program Make(PieceBook book, Seams seams, Letters letters, Surd finished, string upper, string lower)
+    /// <param name="trimmed">Cut generous, and each unit trimmed to size.</param>
+    public static Program Make(PieceBook book, Seams seams, Letters letters, Surd finished, string upper, string lower, bool trimmed)
     {
-        var side = seams.HalfSquare(finished);
+        var side = trimmed ? seams.HalfSquare(finished) + seams.Generous : seams.HalfSquare(finished);
         Surd cut = side,
             s = seams.Allowance,
             across = Surd.OfRoot2(1) * s,
             excess = cut - across - finished - (2 * s);
-        var (below, above) = (Square(book, seams, upper, finished), Square(book, seams, lower, finished));
+        var (below, above) = (Square(book, seams, upper, finished, side, trimmed), Square(book, seams, lower, finished, side, trimmed));
         var half = across / 2;
         Point origin = new(0, 0),
             far = new(cut, cut),
@@ -70,8 +71,8 @@ internal static class HalfSquareTwoAtATime
         if (excess.Sign > 0)
         {
             var unit = Polygon.Rectangle(-s, -s, finished + s, finished + s);
-            verbs.Add(new Trim("one", unit, Counted: false));
-            verbs.Add(new Trim("two", unit, Counted: false));
+            verbs.Add(new Trim("one", unit, trimmed));
+            verbs.Add(new Trim("two", unit, trimmed));
         }
 
         return new(
@@ -82,17 +83,18 @@ internal static class HalfSquareTwoAtATime
         );
     }
 
-    private static PieceBook.Entry Square(PieceBook book, Seams seams, string role, Surd finished)
+    private static PieceBook.Entry Square(PieceBook book, Seams seams, string role, Surd finished, Length side, bool trimmed)
     {
-        var side = seams.HalfSquare(finished);
-        var known = seams.Rectangle(finished) - seams.Both;
+        var known = seams.Known(finished);
         return book.Piece(
             role,
             side,
             side,
             mayTurn: true,
             Message.Of("use.half-square-two"),
-            Message.Of("why.half-square", ("finished", known), ("added", side - known), ("cut", side))
+            trimmed
+                ? Message.Of("why.half-square-trimmed", ("finished", known), ("added", side - known), ("cut", side), ("unit", seams.Rectangle(finished)), ("units", 2))
+                : Message.Of("why.half-square", ("finished", known), ("added", side - known), ("cut", side))
         );
     }
 }

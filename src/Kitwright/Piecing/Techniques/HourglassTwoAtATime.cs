@@ -42,15 +42,16 @@ internal static class HourglassTwoAtATime
 
     /// <param name="upright">The fabric at the top and bottom.</param>
     /// <param name="level">The fabric at the left and right.</param>
-    public static Program Make(PieceBook book, Seams seams, Letters letters, Surd finished, string upright, string level)
+    /// <param name="trimmed">Cut generous, and each unit trimmed to size.</param>
+    public static Program Make(PieceBook book, Seams seams, Letters letters, Surd finished, string upright, string level, bool trimmed)
     {
-        var side = seams.QuarterSquare(finished);
+        var side = trimmed ? seams.QuarterSquare(finished) + (seams.Generous * 2) : seams.QuarterSquare(finished);
         Surd cut = side,
             s = seams.Allowance,
             across = Surd.OfRoot2(1) * s,
             inner = cut - across,
             excess = inner - across - finished - (2 * s);
-        var (below, above) = (Square(book, seams, upright, finished, side), Square(book, seams, level, finished, side));
+        var (below, above) = (Square(book, seams, upright, finished, side, trimmed), Square(book, seams, level, finished, side, trimmed));
         Point origin = new(0, 0),
             step = new(-across / 2, across / 2);
         Line rising = new(origin, new(cut, cut)),
@@ -82,8 +83,8 @@ internal static class HourglassTwoAtATime
         if (excess.Sign > 0)
         {
             var unit = Polygon.Rectangle(-s, -s, finished + s, finished + s);
-            verbs.Add(new Trim("one", unit, Counted: false));
-            verbs.Add(new Trim("two", unit, Counted: false));
+            verbs.Add(new Trim("one", unit, trimmed));
+            verbs.Add(new Trim("two", unit, trimmed));
         }
 
         return new(
@@ -94,13 +95,15 @@ internal static class HourglassTwoAtATime
         );
     }
 
-    private static PieceBook.Entry Square(PieceBook book, Seams seams, string role, Surd finished, Length side) =>
+    private static PieceBook.Entry Square(PieceBook book, Seams seams, string role, Surd finished, Length side, bool trimmed) =>
         book.Piece(
             role,
             side,
             side,
             mayTurn: true,
             Message.Of("use.hourglass-two"),
-            Message.Of("why.hourglass", ("finished", seams.Known(finished)), ("added", side - seams.Known(finished)), ("cut", side))
+            trimmed
+                ? Message.Of("why.half-square-trimmed", ("finished", seams.Known(finished)), ("added", side - seams.Known(finished)), ("cut", side), ("unit", seams.Rectangle(finished)), ("units", 2))
+                : Message.Of("why.hourglass", ("finished", seams.Known(finished)), ("added", side - seams.Known(finished)), ("cut", side))
         );
 }

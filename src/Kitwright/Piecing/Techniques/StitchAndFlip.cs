@@ -43,9 +43,7 @@ internal static class StitchAndFlip
         }
 
         corners = [.. found.OrderBy(c => c.Index)];
-        return body.Length > 0
-            && corners.Select(c => c.Index).Distinct().Count() == corners.Length
-            && !IsSquareInSquare(region, corners);
+        return body.Length > 0 && corners.Select(c => c.Index).Distinct().Count() == corners.Length;
     }
 
     private static Corner? CornerOf(Region region, Item item)
@@ -149,10 +147,10 @@ internal static class StitchAndFlip
     private static Surd Min(Surd x, Surd y) => x < y ? x : y;
 
     /// <summary>Four corners that meet leave a square on point: cut as such, it wastes no cloth under the corners.</summary>
-    private static bool IsSquareInSquare(Region region, ImmutableArray<Corner> corners) =>
+    public static bool IsSquareInSquare(Region region, ImmutableArray<Corner> corners) =>
         corners.Length == 4 && corners.All(c => 2 * c.Leg == region.Width && region.Width == region.Height);
 
-    private static bool IsGoose(Region region, ImmutableArray<Corner> corners) =>
+    public static bool IsGoose(Region region, ImmutableArray<Corner> corners) =>
         corners.Length == 2
         && corners.All(c => c.Leg == Min(region.Width, region.Height))
         && (region.Width == 2 * region.Height || region.Height == 2 * region.Width);
