@@ -22,7 +22,7 @@ internal static class Pressing
         Line[] seams =
             layers.Seams.Length == 1 ? layers.Seams
             : verb.Toward == PressToward.Open ? []
-            : [.. layers.Seams.Where(seam => layers.Seams.All(other => other == seam || IsHidden(other, layers, seam, table.Effort)))];
+            : [.. layers.Seams.Where((seam, i) => layers.Seams.Index().All(other => other.Index == i || IsHidden(other.Item, layers, seam, table.Effort)))];
         if (seams.Length != 1)
         {
             return Finding.Of("check.sewing.press-seams", place, ("register", verb.On)) with
