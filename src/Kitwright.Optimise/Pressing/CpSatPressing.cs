@@ -58,11 +58,24 @@ public static class CpSatPressing
 
         var counts = LinearExpr.WeightedSum(unnested, problem.Crossings.Select(c => (long)c.Weight));
         var opens = LinearExpr.Sum(open);
-        var likes = LinearExpr.WeightedSum(top, problem.Seams.Select(s => (long)Math.Clamp(s.TowardTop, -MostLiking, MostLiking)));
+        var likes = LinearExpr.WeightedSum(
+            problem.Seams.Select((_, i) => Lying(model, open[i], top[i])),
+            problem.Seams.Select(s => (long)Math.Clamp(s.TowardTop, -MostLiking, MostLiking))
+        );
         long range = (2L * MostLiking * open.Length) + 1;
         model.Minimize((counts * (range * (open.Length + 1))) + (opens * range) - likes);
         Hint(model, problem, start, open, top);
         return Answer(problem, start, Search(model, cancel, out var solver), solver, open, top, range * (open.Length + 1));
+    }
+
+    /// <summary>1 toward the top layer, -1 toward the bottom, 0 where the seam is open, whatever its side would be.</summary>
+    private static IntVar Lying(CpModel model, BoolVar open, BoolVar top)
+    {
+        var lying = model.NewIntVar(-1, 1, "");
+        model.Add(lying == 0).OnlyEnforceIf(open);
+        model.Add(lying == 1).OnlyEnforceIf([open.Not(), top]);
+        model.Add(lying == -1).OnlyEnforceIf([open.Not(), top.Not()]);
+        return lying;
     }
 
     private static Constraint Agree(CpModel model, BoolVar[] top, SeamPair pair) =>

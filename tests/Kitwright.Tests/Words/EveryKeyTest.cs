@@ -100,7 +100,7 @@ public sealed partial class EveryKeyTest
 
     private static readonly JsonSerializerOptions Strict = new() { AllowDuplicateProperties = false };
 
-    private static readonly string[] FileNames = [".json", ".csv", ".pdf", ".svg", ".css", ".js", ".db", ".html", ".txt", ".cs", ".razor"];
+    private static readonly string[] FileNames = [".json", ".csv", ".pdf", ".svg", ".css", ".js", ".db", ".html", ".txt", ".cs", ".razor", ".v1"];
 
     [GeneratedRegex(@"\b(Message\.Of|Finding\.Of|Finding\.NoteOf|Say)\((?!string|Message )")]
     private static partial Regex Said();

@@ -45,8 +45,17 @@ public sealed class SvgCanvas
         var box = view.ViewBox;
         xml.WriteStartElement("svg", "http://www.w3.org/2000/svg");
         Attribute("viewBox", $"{Number(box.Left)} {Number(box.Top)} {Number(box.Width)} {Number(box.Height)}");
-        Attribute("role", "img");
-        Attribute("aria-label", view.Label);
+        if (view.Label.Length == 0)
+        {
+            // Words beside it say what the picture shows.
+            Attribute("aria-hidden", "true");
+        }
+        else
+        {
+            Attribute("role", "img");
+            Attribute("aria-label", view.Label);
+        }
+
         var tiles = Tiles.In(drawing, Affine.Identity).DistinctBy(tile => (tile.Paint.Key, tile.Transform)).ToList();
         if (tiles.Count > 0)
         {
