@@ -1,9 +1,15 @@
 using BenchmarkDotNet.Running;
 using Kitwright.Bench.Cutting;
+using Kitwright.Bench.Stash;
 
 if (args is ["cutting", .. var rest])
 {
     return CuttingBench.Run(rest);
+}
+
+if (args is ["stash", .. var sheets])
+{
+    return StashBench.Run(sheets);
 }
 
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

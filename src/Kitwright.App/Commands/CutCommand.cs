@@ -5,7 +5,10 @@ using Kitwright.Findings;
 
 namespace Kitwright.App.Commands;
 
-/// <summary><c>cut PIECES --width W</c>: any list of pieces from a cloth, in the least length; the engine's plain door.</summary>
+/// <summary>
+/// <c>cut PIECES --width W</c> or <c>cut PIECES --cloth CLOTH</c>: any list of pieces from a roll in the least length, or
+/// from pieces of cloth at the least cost; the engine's plain door.
+/// </summary>
 internal static class CutCommand
 {
     public static Command Make()
@@ -39,7 +42,7 @@ internal static class CutCommand
         return command;
     }
 
-    private static (CutOutcome? Cut, ImmutableArray<Finding> Findings) Cut(string path, RollTerms terms, CancellationToken cancel)
+    private static (CutOutcome? Cut, ImmutableArray<Finding> Findings) Cut(string path, CutTerms terms, CancellationToken cancel)
     {
         var bytes = InputFile.Read(path);
         if (bytes.Value is null)
@@ -48,12 +51,33 @@ internal static class CutCommand
         }
 
         var list = PieceList.Read(bytes.Value, terms.Measure, terms.MayTurn);
-        if (list.Value is null)
+        var sheets = Sheets(terms);
+        if (list.Value is null || sheets.Value is null)
         {
-            return (null, list.Findings);
+            return (null, [.. list.Findings, .. sheets.Findings]);
         }
 
-        var (cut, findings) = RollCutting.Cut(list.Value, terms, cancel);
-        return (cut, [.. list.Findings, .. findings]);
+        var (cut, findings) = terms.IsPlainRoll
+            ? RollCutting.Cut(list.Value, terms, cancel)
+            : SheetCutting.Cut(list.Value, sheets.Value.Sheets, terms, cancel);
+        return (cut, [.. list.Findings, .. sheets.Findings, .. findings]);
+    }
+
+    /// <summary>The cloths of the list of cloths, its findings with the list's name; or the roll.</summary>
+    private static Checked<ClothList> Sheets(CutTerms terms)
+    {
+        if (terms.ClothPath is not { } path)
+        {
+            return Checked<ClothList>.Of(new(SheetCutting.Roll(terms.Width!.Value)));
+        }
+
+        var bytes = InputFile.Read(path);
+        if (bytes.Value is null)
+        {
+            return new(null, bytes.Findings);
+        }
+
+        var cloths = ClothList.Read(bytes.Value, terms.Measure);
+        return cloths with { Findings = [.. cloths.Findings.Select(f => f with { Place = $"--cloth {f.Place}" })] };
     }
 }

@@ -16,7 +16,8 @@ internal sealed class CutOptions
     /// <summary>What one whole number stands for where --unit has no value: any length gives the same plan.</summary>
     private static readonly Length AnyUnit = Length.Inches(new(1, 64));
 
-    private readonly Option<string> width = new("--width") { Description = Inputs.Say("command.cut.width"), Required = true };
+    private readonly Option<string?> width = new("--width") { Description = Inputs.Say("command.cut.width") };
+    private readonly Option<string?> cloth = new("--cloth") { Description = Inputs.Say("command.cut.cloth") };
     private readonly Option<string?> unit = new("--unit")
     {
         Description = Inputs.Say("command.cut.unit"),
@@ -26,6 +27,19 @@ internal sealed class CutOptions
     private readonly Option<string?> trim = new("--trim") { Description = Inputs.Say("command.cut.trim") };
     private readonly Option<string?> straightening = new("--straightening") { Description = Inputs.Say("command.cut.straightening") };
     private readonly Option<string[]> increments = new("--increment") { Description = Inputs.Say("command.cut.increment") };
+    private readonly Option<int> stages = new("--stages") { Description = Inputs.Say("command.cut.stages"), DefaultValueFactory = _ => 2 };
+    private readonly Option<string> first = new("--first-cut")
+    {
+        Description = Inputs.Say("command.cut.first"),
+        DefaultValueFactory = _ => "across",
+    };
+    private readonly Option<string> last = new("--last-cut")
+    {
+        Description = Inputs.Say("command.cut.last"),
+        DefaultValueFactory = _ => "non-exact",
+    };
+    private readonly Option<int[]> folds = new("--fold") { Description = Inputs.Say("command.cut.fold") };
+    private readonly Option<int> seed = new("--seed") { Description = Inputs.Say("command.cut.seed") };
     private readonly Option<string?> goal = new("--goal") { Description = Inputs.Say("command.cut.goal") };
     private readonly Option<string> budget = new("--budget")
     {
@@ -35,11 +49,18 @@ internal sealed class CutOptions
     private readonly Option<long?> work = new("--work") { Description = Inputs.Say("command.cut.work") };
     private readonly Option<double?> seconds = new("--seconds") { Description = Inputs.Say("command.cut.seconds") };
 
+    private IEnumerable<Option> All =>
+        [width, cloth, unit, turn, stages, first, last, folds, trim, straightening, increments, goal, budget, work, seconds, seed];
+
     public void AddTo(Command command)
     {
-        goal.AcceptOnlyFromAmong("length", "purchase");
+        goal.AcceptOnlyFromAmong("length", "purchase", "cost", "sheets");
+        first.AcceptOnlyFromAmong("across", "along", "either");
+        last.AcceptOnlyFromAmong("non-exact", "exact", "homogeneous");
+        stages.AcceptOnlyFromAmong("2", "3");
+        folds.AcceptOnlyFromAmong("1", "2", "4");
         budget.AcceptOnlyFromAmong("while-you-type", "normal", "thorough");
-        foreach (var option in new Option[] { width, unit, turn, trim, straightening, increments, goal, budget, work, seconds })
+        foreach (var option in All)
         {
             command.Add(option);
         }
@@ -47,20 +68,36 @@ internal sealed class CutOptions
         command.Validators.Add(Validate);
     }
 
-    public RollTerms Read(ParseResult parsed)
+    public CutTerms Read(ParseResult parsed)
     {
         var measure = Measure(parsed.GetResult(unit));
-        Length Of(string? text) => text is not null && measure.TryRead(text, out var length) ? length : Length.Zero;
+        Length? Given(string? text) => text is not null && measure.TryRead(text, out var length) ? length : null;
         var steps = parsed.GetValue(increments) ?? [];
         return new(
             measure,
             parsed.GetValue(turn),
-            Of(parsed.GetValue(width)),
-            Of(parsed.GetValue(trim)),
-            Of(parsed.GetValue(straightening)),
-            [.. steps.Select(Of)],
-            parsed.GetValue(goal) is not "length",
-            Budget(parsed)
+            Given(parsed.GetValue(width)),
+            parsed.GetValue(cloth),
+            Given(parsed.GetValue(trim)) ?? Length.Zero,
+            Given(parsed.GetValue(straightening)) ?? Length.Zero,
+            [.. steps.Select(step => Given(step)!.Value)],
+            parsed.GetValue(stages),
+            parsed.GetValue(first) switch
+            {
+                "along" => FirstCut.Along,
+                "either" => FirstCut.Either,
+                _ => FirstCut.Across,
+            },
+            parsed.GetValue(last) switch
+            {
+                "exact" => LastCut.Exact,
+                "homogeneous" => LastCut.Homogeneous,
+                _ => LastCut.NonExact,
+            },
+            parsed.GetValue(folds) is { Length: > 0 } layers ? [.. layers.Distinct().Order()] : [1],
+            parsed.GetValue(goal),
+            Budget(parsed),
+            parsed.GetValue(seed)
         );
     }
 
@@ -108,29 +145,47 @@ internal sealed class CutOptions
             Check(increments, step, aboveZero: true);
         }
 
-        if (result.GetValue(goal) == "purchase" && steps.Length == 0)
-        {
-            result.AddError(Inputs.Say("command.cut.goal.purchase"));
-        }
-
+        Agree(result, steps.Length > 0);
         if (result.GetValue(seconds) is not (null or (> 0 and <= MostSeconds)) || result.GetValue(work) is not (null or (> 0 and <= MostSteps)))
         {
             result.AddError(Inputs.Say("command.cut.limit.bad"));
         }
     }
-}
 
-/// <summary>What a list is cut from, and how: one cloth of open length.</summary>
-/// <param name="Measure">How the list writes its measures.</param>
-/// <param name="Increments">Empty where the length is not rounded.</param>
-/// <param name="ByTheStep">With increments: the purchase is made least rather than the length.</param>
-internal sealed record RollTerms(
-    ListMeasure Measure,
-    bool MayTurn,
-    Length Width,
-    Length Trim,
-    Length Straightening,
-    ImmutableArray<Length> Increments,
-    bool ByTheStep,
-    WorkBudget Budget
-);
+    /// <summary>A roll has a width and strips across it; pieces of cloth have sizes, and a first cut either way.</summary>
+    private void Agree(CommandResult result, bool hasSteps)
+    {
+        var (isRoll, chosen) = (result.GetValue(width) is not null, result.GetValue(goal));
+        if (isRoll == result.GetValue(cloth) is not null)
+        {
+            result.AddError(Inputs.Say("command.cut.width-or-cloth"));
+            return;
+        }
+
+        void Only(bool wrong, string option)
+        {
+            if (wrong)
+            {
+                result.AddError(Words.Catalog.English.Say(isRoll ? "command.cut.cloth-only" : "command.cut.roll-only", ("option", option)));
+            }
+        }
+
+        if (isRoll)
+        {
+            Only(result.GetResult(first) is { Implicit: false }, first.Name);
+            Only(chosen is "cost" or "sheets", $"{goal.Name} {chosen}");
+        }
+        else
+        {
+            Only(result.GetValue(straightening) is not null, straightening.Name);
+            Only(hasSteps, increments.Name);
+            Only(result.GetValue(folds) is { Length: > 0 }, folds.Name);
+            Only(chosen is "length" or "purchase", $"{goal.Name} {chosen}");
+        }
+
+        if (chosen == "purchase" && !hasSteps)
+        {
+            result.AddError(Inputs.Say("command.cut.goal.purchase"));
+        }
+    }
+}

@@ -12,7 +12,7 @@ namespace Kitwright.App.Commands;
 /// <summary>A list of pieces cut from one cloth of open length by the engine that also cuts quilts.</summary>
 internal static class RollCutting
 {
-    public static (CutOutcome? Cut, ImmutableArray<Finding> Findings) Cut(PieceList list, RollTerms terms, CancellationToken cancel)
+    public static (CutOutcome? Cut, ImmutableArray<Finding> Findings) Cut(PieceList list, CutTerms terms, CancellationToken cancel)
     {
         var started = Stopwatch.GetTimestamp();
         var planned = ClothCutter.Cut(ProblemOf(list, terms), terms.Budget, cancel);
@@ -21,14 +21,14 @@ internal static class RollCutting
         return (planned.Value is { } plan ? Outcome(plan, terms, seconds) : null, findings);
     }
 
-    private static ClothProblem ProblemOf(PieceList list, RollTerms terms) =>
+    private static ClothProblem ProblemOf(PieceList list, CutTerms terms) =>
         new(
             new("cloth/A"),
             "A",
             [],
             null,
             new(
-                terms.Width,
+                terms.Width!.Value,
                 terms.Trim,
                 terms.Straightening,
                 Stages: 2,
@@ -37,7 +37,7 @@ internal static class RollCutting
             ),
             [.. list.Pieces.Select((p, index) => new ClothDemand(IdOf(index), p.Label, p.Width, p.Height, p.Count, p.MayTurn))],
             SpareStrips: 0,
-            terms.ByTheStep && !terms.Increments.IsEmpty ? CutGoal.ByTheStep : CutGoal.ByTheInch
+            terms.Goal != "length" && !terms.Increments.IsEmpty ? CutGoal.ByTheStep : CutGoal.ByTheInch
         );
 
     private static PathId IdOf(int index) => new PathId("piece").Child("line", index);
@@ -49,7 +49,7 @@ internal static class RollCutting
         return index < 0 ? "--width" : $"line {list.Pieces[index].Line}";
     }
 
-    private static CutOutcome Outcome(ClothPlan plan, RollTerms terms, double seconds)
+    private static CutOutcome Outcome(ClothPlan plan, CutTerms terms, double seconds)
     {
         Measured Of(Length length) => new(length, terms.Measure.Unit);
         var demand = plan.Demand.ToDictionary(d => d.Piece);
@@ -58,7 +58,7 @@ internal static class RollCutting
             var piece = demand[cut.Stack[0].Piece];
             var turned = cut.Stack[0].Turned;
             var (width, height) = turned ? (piece.Height, piece.Width) : (piece.Width, piece.Height);
-            return new(piece.Label, Of(width), Of(height), cut.Times, turned, height < strip.Height ? 1 : 0);
+            return new(piece.Label, Of(width), Of(height), 1, cut.Times, turned, Of(cut.Width), height < strip.Height ? 1 : 0, []);
         }
 
         return new(
@@ -71,16 +71,24 @@ internal static class RollCutting
             Of(plan.Cut),
             Of(plan.Terms.Straightening + plan.Proof.Bound),
             terms.Increments.IsEmpty ? null : Of(plan.Purchase),
+            Cost: null,
+            CostBound: null,
+            Sheets: 1,
+            SheetsBound: null,
             Math.Round(seconds, 3),
             plan.Proof.Method,
             plan.Proof.Work,
             plan.Proof.StoppedBy,
+            Short: [],
+            ShortIsProved: false,
             [
                 new(
+                    Cloth: null,
+                    "across",
                     Of(plan.Terms.UsableWidth),
                     Of(plan.Cut),
                     1,
-                    [.. plan.Strips.Select(s => new StripOutcome(Of(s.Height), s.Times, [.. s.SubCuts.Select(c => SubCutOf(s, c))]))]
+                    [.. plan.Strips.Select(s => new StripOutcome(Of(s.Height), 1, s.Times, [.. s.SubCuts.Select(c => SubCutOf(s, c))]))]
                 ),
             ]
         );

@@ -115,8 +115,72 @@ public sealed class CutCommandTest
     [InlineData("--width", "40", "--goal", "purchase")]
     [InlineData("--width", "40", "--seconds", "0")]
     [InlineData("--width", "40", "--straightening", "-1")]
+    [InlineData("--width", "40", "--cloth", "cloth.csv")]
+    [InlineData("--width", "40", "--first-cut", "along")]
+    [InlineData("--width", "40", "--goal", "sheets")]
+    [InlineData("--width", "40", "--stages", "4")]
+    [InlineData("--cloth", "cloth.csv", "--fold", "2")]
+    [InlineData("--cloth", "cloth.csv", "--goal", "length")]
     [InlineData]
     public async Task Wrong_options_answer_2(params string[] options) => Assert.Equal(2, (await Cut(Header, options)).Exit);
+
+    [Fact]
+    public async Task A_third_stage_stacks_pieces_under_a_long_one()
+    {
+        const string list = Header + "long,10,30,1,no\nshort,10,10,9,no\n";
+        async Task<string?> Length(params string[] options) =>
+            (await Cut(list, ["--width", "40", .. options])).Json.GetProperty("cut").GetProperty("length").GetString();
+
+        // Two stages: three short ones beside the long one, trimmed, and two strips more. Three stages: all beside it.
+        Assert.Equal("50", await Length());
+        Assert.Equal("30", await Length("--stages", "3"));
+        Assert.Equal("30", await Length("--stages", "3", "--last-cut", "homogeneous"));
+    }
+
+    [Fact]
+    public async Task Layers_cut_pairs_and_what_a_fold_gives_beyond_is_stated()
+    {
+        var run = await Cut(Header + "A,5,4,7,no\n", "--width", "40", "--fold", "2");
+
+        var strip = run.Json.GetProperty("cut").GetProperty("cloths")[0].GetProperty("strips")[0];
+        Assert.Equal((2, "4"), (strip.GetProperty("layers").GetInt32(), strip.GetProperty("height").GetString()));
+        Assert.Equal(4, strip.GetProperty("subCuts")[0].GetProperty("times").GetInt32());
+    }
+
+    [Fact]
+    public async Task Pieces_of_cloth_are_touched_as_few_as_can_be()
+    {
+        var cloth = Run.Temporary("label,width,height,count\nquarter,22,18,3\nscrap,8,8,4\n");
+        var run = await Cut(Header + "A,4 1/2,4 1/2,20,no\n", "--cloth", cloth, "--goal", "sheets");
+
+        Assert.Equal(0, run.Exit);
+        var cut = run.Json.GetProperty("cut");
+        // Sixteen of 4 1/2 in come out of a fat quarter, one out of a scrap.
+        Assert.Equal((2, 2, "proved"), (cut.GetProperty("sheets").GetInt32(), cut.GetProperty("sheetsBound").GetInt32(), cut.GetProperty("status").GetString()));
+        Assert.Equal(20, PiecesIn(cut)["A"]);
+    }
+
+    [Fact]
+    public async Task Where_cloth_is_short_the_missing_pieces_are_named()
+    {
+        var cloth = Run.Temporary("label,width,height\nquarter,22,18\n");
+        var run = await Cut(Header + "A,4 1/2,4 1/2,20,no\nB,30,2,1,yes\n", "--cloth", cloth, "--goal", "sheets");
+
+        Assert.Equal(1, run.Exit);
+        Assert.Equal([("sheets.too-large", "line 3"), ("cutlist.short", "line 2")], Findings(run));
+        var missing = run.Json.GetProperty("cut").GetProperty("short")[0];
+        Assert.Equal(("A", 4), (missing.GetProperty("label").GetString(), missing.GetProperty("count").GetInt32()));
+    }
+
+    [Fact]
+    public async Task A_piece_comes_from_the_cloth_that_it_names()
+    {
+        var cloth = Run.Temporary("label,width,height\nred,10,10\nblue,10,10\n");
+        var run = await Cut("label,width,height,count,cloth\nA,5,5,2,Blue\nB,5,5,1,green\n", "--cloth", cloth);
+
+        Assert.Equal([("cutlist.cloth-unknown", "line 3")], Findings(run));
+        Assert.Equal("blue", run.Json.GetProperty("cut").GetProperty("cloths")[0].GetProperty("cloth").GetString());
+    }
 
     [Fact]
     public async Task Equal_limits_of_work_give_equal_plans()
@@ -192,8 +256,8 @@ public sealed class CutCommandTest
     private static Dictionary<string, int> PiecesIn(JsonElement cut) =>
         cut.GetProperty("cloths")
             .EnumerateArray()
-            .SelectMany(cloth => cloth.GetProperty("strips").EnumerateArray())
-            .SelectMany(strip => strip.GetProperty("subCuts").EnumerateArray().Select(c => (Cut: c, Strips: strip.GetProperty("times").GetInt32())))
+            .SelectMany(cloth => cloth.GetProperty("strips").EnumerateArray().Select(s => (Strip: s, Cloths: cloth.GetProperty("times").GetInt32())))
+            .SelectMany(s => s.Strip.GetProperty("subCuts").EnumerateArray().Select(c => (Cut: c, Strips: s.Cloths * s.Strip.GetProperty("times").GetInt32())))
             .GroupBy(c => c.Cut.GetProperty("label").GetString()!)
             .ToDictionary(same => same.Key, same => same.Sum(c => c.Strips * c.Cut.GetProperty("times").GetInt32()));
 }

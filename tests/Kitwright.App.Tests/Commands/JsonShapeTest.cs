@@ -27,6 +27,7 @@ public sealed class JsonShapeTest
     [Theory]
     [InlineData("--width", "40")]
     [InlineData("--width", "40", "--unit", "1/8", "--increment", "36")]
+    [InlineData("--width", "40", "--stages", "3", "--fold", "2")]
     public async Task Cut_lists_have_the_published_shape(params string[] options) =>
         await HasShape("cut", (await Run.Of(["cut", Run.Temporary("label,width,height,count\nA,3,4,5\nB,50,4,5\n"), "--json", .. options])).Output);
 
