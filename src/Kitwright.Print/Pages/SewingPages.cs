@@ -4,6 +4,7 @@ using Kitwright.Print.Flow;
 using Kitwright.Print.Pictures;
 using Kitwright.Sewing;
 using Kitwright.Words;
+using Kitwright.WorkTimes;
 
 namespace Kitwright.Print.Pages;
 
@@ -30,9 +31,23 @@ internal static class SewingPages
             source.Say("print.sewing"),
             [
                 Texts.Body(source.Say("print.sewing.how", ("seam", source.Plan.Seam))),
+                Texts.Body(Times(source)),
                 Texts.Body(source.Say("print.sewing.caution")),
                 .. steps.Select(step => Step(source, step, pictures)),
             ]
+        );
+    }
+
+    private static string Times(BookletSource source)
+    {
+        var fast = WorkSheet.Of(source.Plan, StandardTimes.Of(Practice.Experienced), Allowances.Usual);
+        var slow = WorkSheet.Of(source.Plan, StandardTimes.Of(Practice.Beginner), Allowances.Usual);
+        return source.Say(
+            "print.sewing.times",
+            ("experienced", Duration.Say(fast.Sewing)),
+            ("beginner", Duration.Say(slow.Sewing)),
+            ("cutting", Duration.Say(fast.Cutting)),
+            ("cuttingBeginner", Duration.Say(slow.Cutting))
         );
     }
 

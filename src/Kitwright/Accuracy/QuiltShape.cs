@@ -41,11 +41,15 @@ internal sealed record QuiltShape(ImmutableArray<UnitShape> Units)
             cut is null || joined ? 0 : Shrink(recipe.Width, Longer(cut, recipe.Width >= recipe.Height)),
             cut is null || joined ? 0 : Shrink(recipe.Height, Longer(cut, recipe.Height > recipe.Width)),
             Math.Abs(along.X) >= Math.Abs(along.Y),
-            joined && parts[^1].Unit < 0 && recipe.Shows is null && recipe.Picture.Tiles.IsEmpty,
+            recipe.Shows is null && recipe.Picture.Tiles.IsEmpty && EndsPlain(parts, plan),
             trace.Points,
             recipe.Verbs.OfType<Trim>().Any(t => t.Counted)
         );
     }
+
+    /// <summary>A round: plain cloth joined to a unit that was itself joined. A row of squares and points is no such thing.</summary>
+    private static bool EndsPlain(ImmutableArray<PartShape> parts, QuiltPlan plan) =>
+        parts is [.., { Unit: < 0 }] && parts.Any(p => p.Unit >= 0 && plan.Sewing.Recipes[p.Unit].Picture.Parts.Length > 1);
 
     private static Measure.Length Longer(CutPiece piece, bool longer) =>
         longer ? Measure.Length.Max(piece.Width, piece.Height) : Measure.Length.Min(piece.Width, piece.Height);

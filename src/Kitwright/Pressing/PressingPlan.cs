@@ -53,12 +53,14 @@ public static class PressingPlan
 
     public static PressingProblem ProblemOf(SewingPlan sewing, SeamTrace trace, PressingRules rules)
     {
+        var centers = FirstRounds(sewing);
         ImmutableArray<SeamUnknown> seams =
         [
             .. from recipe in sewing.Recipes
             where !rules.OpenKinds.Contains(recipe.Kind)
             from sides in trace.Of(recipe.Id).Sides.OrderBy(s => s.Key.Verb)
-            select new SeamUnknown(sides.Key, rules.TowardTop(recipe.Kind, sides.Value)),
+            let outward = centers.Contains(recipe.Id) ? rules.Outward * (sides.Key.Verb == recipe.Verbs.Length - 1 ? 1 : -1) : 0
+            select new SeamUnknown(sides.Key, rules.TowardTop(recipe.Kind, sides.Value) + outward),
         ];
         var index = seams.Select((seam, i) => (seam.Seam, i)).ToDictionary(x => x.Seam, x => x.i);
         var ties = trace.Units.Values.SelectMany(u => u.Ties).Where(t => index.ContainsKey(t.One) && index.ContainsKey(t.Other));
@@ -74,6 +76,16 @@ public static class PressingPlan
             where index.ContainsKey(second)
             select new SeamPair(index[seam.Seam], index[second], true, 1);
         return new(seams, [.. ties.Select(t => new SeamPair(index[t.One], index[t.Other], t.Alike, 1))], [.. crossings], [.. wishes]);
+    }
+
+    /// <summary>Three pieces side by side that plain pieces are then joined to: a center between its first two logs.</summary>
+    private static HashSet<PathId> FirstRounds(SewingPlan sewing)
+    {
+        var rounds = sewing
+            .Recipes.Where(r => r.Verbs.OfType<Use>().Count() == 1 && r.Verbs.OfType<Take>().Any() && r.Picture.Tiles.IsEmpty)
+            .SelectMany(r => r.Verbs.OfType<Use>().Select(use => use.Unit))
+            .ToHashSet();
+        return [.. sewing.Recipes.Where(r => rounds.Contains(r.Id) && r.Picture.Parts.Length == 3 && r.Verbs.OfType<Take>().Count() == 3).Select(r => r.Id)];
     }
 
     private static Recipe Pressed(Recipe recipe, Dictionary<SeamId, PressToward> directions, PressingRules rules) =>

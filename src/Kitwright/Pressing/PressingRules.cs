@@ -56,6 +56,9 @@ public sealed record PressingRules(
             3
         );
 
+    /// <summary>How much the first logs would rather be pressed away from the center between them.</summary>
+    internal int Outward => 2 * Weight(PressingHabit.PlainParts);
+
     private int Weight(PressingHabit habit) => Weights.GetValueOrDefault(habit);
 
     /// <summary>How much a seam would rather be pressed toward its top layer.</summary>

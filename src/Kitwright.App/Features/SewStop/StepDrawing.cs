@@ -15,6 +15,9 @@ public static class StepDrawing
     private const double Width = 260;
     private const double Height = 200;
 
+    /// <summary>Words under the outermost parts stick out by as much.</summary>
+    private const double Margin = 20;
+
     public static StepPicture Pictures(QuiltPlan plan, Shelf shelf)
     {
         var fills = new FabricFills(plan, shelf);
@@ -30,7 +33,7 @@ public static class StepDrawing
 
     public static string Svg(StepPicture pictures, Recipe recipe)
     {
-        var picture = pictures.Of(recipe, Width, Height);
+        var picture = pictures.Of(recipe, Width - (2 * Margin), Height);
         // Every drawing stands in the middle of the same width, so that a small unit is not blown up.
         var box = new Box((picture.Width - Width) / 2, 0, Width, picture.Height);
         return SvgCanvas.Write(picture.Drawing, new(box, Saying.Say(recipe.Name)));
