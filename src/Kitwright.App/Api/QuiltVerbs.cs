@@ -20,9 +20,9 @@ internal static class QuiltVerbs
 {
     public static void MapQuiltVerbs(this RouteGroupBuilder api)
     {
-        MapVerb<PlanQuery>(api, "plan", "plan.v1", Plan);
-        MapVerb<PlanQuery>(api, "sew", "sew.v1", Sew);
-        MapVerb<KitsQuery>(api, "kits", "kits.v1", Kits);
+        MapVerb<PlanQuery>(api, "plan", "plan", Plan);
+        MapVerb<PlanQuery>(api, "sew", "sew", Sew);
+        MapVerb<KitsQuery>(api, "kits", "kits", Kits);
         MapVerb<BookletQuery>(api, "booklet", null, Booklet);
     }
 
@@ -40,7 +40,7 @@ internal static class QuiltVerbs
                 async (HttpRequest request, [AsParameters] TQuery query, IWorkbench workbench, CancellationToken cancel) =>
                     answer(await ApiBody.Quilt(request, cancel), query, workbench, cancel)
             )
-            .Takes("quilt.v1")
+            .Takes("quilt")
             .Gives(schema)
             .Described($"api.{verb}.posted");
         api.MapGet(
@@ -79,7 +79,7 @@ internal static class QuiltVerbs
                 {
                     format = SewCommand.Format,
                     version = SewCommand.Version,
-                    sewing = SewJson.Of(plan),
+                    sewing = SewJson.Of(plan, Languages.Of(quilt.Value!, workbench.Terms)),
                     findings = Report.Json(planned.Findings),
                 }
             );
@@ -99,7 +99,7 @@ internal static class QuiltVerbs
         }
 
         var pdf = new MemoryStream();
-        Print.Pages.Booklet.Write(quilt.Value!, plan, workbench.Shelf, paper, pdf);
+        Print.Pages.Booklet.Write(quilt.Value!, plan, workbench.Shelf, paper, Languages.Of(quilt.Value!, workbench.Terms), pdf);
         pdf.Position = 0;
         return Results.File(pdf, "application/pdf");
     }

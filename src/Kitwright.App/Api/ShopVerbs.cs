@@ -30,13 +30,13 @@ internal static class ShopVerbs
 
     public static void MapShopVerbs(this RouteGroupBuilder api)
     {
-        api.MapPost("/check", Check).Takes("plan.v1").Gives("check.v1").Described("api.check");
+        api.MapPost("/check", Check).Takes("plan").Gives("check").Described("api.check");
         api.MapGet("/quilts", Quilts).Produces<Stream>(StatusCodes.Status200OK, "application/json").Described("api.quilts");
-        api.MapGet("/quilts/{slug}", Quilt).Gives("quilt.v1").Described("api.quilt");
-        api.MapPut("/quilts/{slug}/revisions/{id:guid}", Keep).Takes("quilt.v1").Produces<KeptJson>().Described("api.keep");
-        api.MapPut("/quilts/new/{id:guid}", Begin).Takes("quilt.v1").Produces<KeptJson>().Described("api.begin");
+        api.MapGet("/quilts/{slug}", Quilt).Gives("quilt").Described("api.quilt");
+        api.MapPut("/quilts/{slug}/revisions/{id:guid}", Keep).Takes("quilt").Produces<KeptJson>().Described("api.keep");
+        api.MapPut("/quilts/new/{id:guid}", Begin).Takes("quilt").Produces<KeptJson>().Described("api.begin");
         api.MapGet("/stock", Shelf).Produces<Stream>(StatusCodes.Status200OK, "application/json").Described("api.stock");
-        api.MapPut("/stock/{id:guid}", TakeStock).Accepts<Stream>(StockTypes[0], StockTypes[1..]).Gives("stock.v1").Described("api.stock.take");
+        api.MapPut("/stock/{id:guid}", TakeStock).Accepts<Stream>(StockTypes[0], StockTypes[1..]).Gives("stock").Described("api.stock.take");
         api.MapGet("/stock/{id:guid}", Booked).Produces<Stream>(StatusCodes.Status200OK, "application/json").Described("api.stock.booked");
     }
 

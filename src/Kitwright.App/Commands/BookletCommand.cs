@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Kitwright.App.Planning;
+using Kitwright.App.Web;
 using Kitwright.Findings;
 using Kitwright.Piecing;
 using Kitwright.Print.Pages;
@@ -70,7 +71,7 @@ internal static class BookletCommand
             return findings;
         }
 
-        var options = PlanOptions.Usual;
+        var options = Standing.OptionsFor(quilt.Value);
         var planned = PlanningLine.Plan(
             quilt.Value,
             chosen,
@@ -81,7 +82,7 @@ internal static class BookletCommand
         findings.AddRange(planned.Findings);
         if (planned.Plan is { } plan)
         {
-            var fault = InputFile.Write(path, stream => Booklet.Write(quilt.Value, plan, shelf.Value, paper, stream));
+            var fault = InputFile.Write(path, stream => Booklet.Write(quilt.Value, plan, shelf.Value, paper, Languages.Of(quilt.Value), stream));
             if (fault is not null)
             {
                 findings.Add(fault);

@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
 using Kitwright.App.Planning;
+using Kitwright.App.Web;
 using Kitwright.Findings;
 using Kitwright.Kits;
+using Kitwright.Measure;
 using Kitwright.Optimise.Allocation;
 using Kitwright.Piecing;
 using Kitwright.Quilts;
@@ -33,7 +35,7 @@ internal static class KitsCommand
             (parsed, cancel) =>
             {
                 var output = parsed.InvocationConfiguration.Output;
-                var kits = Plan(
+                var (kits, language) = Plan(
                     parsed.GetValue(quilt)!,
                     parsed.GetValue(stock)!,
                     parsed.GetValue(each),
@@ -59,7 +61,7 @@ internal static class KitsCommand
                     Report.Write(output, kits.Findings);
                     if (kits.Value is { } plan)
                     {
-                        KitText.Write(output, plan);
+                        KitText.Write(output, plan, language);
                     }
                 }
 
@@ -69,7 +71,7 @@ internal static class KitsCommand
         return command;
     }
 
-    private static Checked<KitPlan> Plan(
+    private static (Checked<KitPlan> Kits, Catalog Language) Plan(
         string quiltPath,
         string stockPath,
         int each,
@@ -82,16 +84,16 @@ internal static class KitsCommand
         var shelf = Inputs.ReadStock(stockPath);
         if (quilt.Value is null || shelf.Value is null)
         {
-            return new(null, [.. quilt.Findings, .. shelf.Findings]);
+            return (new(null, [.. quilt.Findings, .. shelf.Findings]), Catalog.English);
         }
 
         var wanted = Wanted(quilt.Value, each, want);
         if (wanted.Value is null)
         {
-            return new(null, wanted.Findings);
+            return (new(null, wanted.Findings), Catalog.English);
         }
 
-        var options = PlanOptions.Usual;
+        var options = Standing.OptionsFor(quilt.Value);
         var cut = Cutters.Named(options.Budget, cancel);
         var kits = KitRoom.Plan(
             quilt.Value,
@@ -99,11 +101,11 @@ internal static class KitsCommand
             wanted.Value,
             withBacking,
             colorway => PlanningLine.Plan(quilt.Value, colorway, shelf.Value.Fabrics, options, cut),
-            KitTerms.Usual,
+            quilt.Value.Units == LengthUnit.Centimeter ? ShopTerms.UsualMetric.Kits : KitTerms.Usual,
             BoltBudget.Planning,
             cancel
         );
-        return new(kits.Value, [.. quilt.Findings, .. shelf.Findings, .. kits.Findings]);
+        return (new(kits.Value, [.. quilt.Findings, .. shelf.Findings, .. kits.Findings]), Languages.Of(quilt.Value));
     }
 
     /// <param name="want">NAME=COUNT.</param>
@@ -140,9 +142,8 @@ internal static class KitsCommand
 /// <summary>A kit plan as text for the terminal.</summary>
 internal static class KitText
 {
-    public static void Write(TextWriter output, KitPlan plan)
+    public static void Write(TextWriter output, KitPlan plan, Catalog words)
     {
-        var words = Catalog.English;
         foreach (var line in plan.Lines)
         {
             output.WriteLine(words.Say(KitWords.Carries(line)) + " " + words.Say(KitWords.Limit(line)));

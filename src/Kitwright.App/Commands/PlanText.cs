@@ -7,9 +7,8 @@ namespace Kitwright.App.Commands;
 /// <summary>A plan as text for the terminal: per fabric its length, the cuts as a quilter writes them, and the pieces.</summary>
 internal static class PlanText
 {
-    public static void Write(TextWriter output, QuiltPlan plan)
+    public static void Write(TextWriter output, QuiltPlan plan, Catalog words)
     {
-        var words = Catalog.English;
         void Line(string key, params ReadOnlySpan<(string, object)> slots) => output.WriteLine(words.Say(key, slots));
 
         Line("plan.title", ("quilt", plan.Quilt), ("colorway", plan.Colorway ?? "none"), ("mark", plan.Mark));

@@ -28,7 +28,7 @@ internal static class SewCommand
                         {
                             format = Format,
                             version = Version,
-                            sewing = planned.Plan is { } plan ? SewJson.Of(plan) : null,
+                            sewing = planned.Plan is { } plan ? SewJson.Of(plan, planned.Language) : null,
                             findings = Report.Json(planned.Findings),
                         }
                     );
@@ -38,14 +38,3 @@ internal static class SewCommand
                     Report.Write(output, planned.Findings);
                     if (planned.Plan is { } plan)
                     {
-                        SewText.Write(output, plan);
-                        TechniqueText.Write(output, options.Compare(parsed, parsed.GetValue(quilt)!));
-                    }
-                }
-
-                return Task.FromResult(planned.Plan is null ? ExitCode.Findings : Report.ExitFor(planned.Findings));
-            }
-        );
-        return command;
-    }
-}

@@ -9,9 +9,8 @@ namespace Kitwright.App.Commands;
 /// <summary>The steps of a quilt as text for the terminal.</summary>
 internal static class SewText
 {
-    public static void Write(TextWriter output, QuiltPlan plan)
+    public static void Write(TextWriter output, QuiltPlan plan, Catalog words)
     {
-        var words = Catalog.English;
         var sheet = SewingSheet.Of(plan);
         output.WriteLine(
             words.Say("sew.title", ("quilt", plan.Quilt), ("colorway", plan.Colorway ?? "none"), ("mark", plan.Mark))

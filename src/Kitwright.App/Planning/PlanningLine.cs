@@ -7,6 +7,7 @@ using Kitwright.Optimise.Pressing;
 using Kitwright.Piecing;
 using Kitwright.Plans;
 using Kitwright.Quilts;
+using Kitwright.Words;
 
 namespace Kitwright.App.Planning;
 
@@ -59,5 +60,8 @@ public static class PlanningLine
 /// <summary>A checked plan, where each patch comes from, and what was found; no plan where a fault leaves none.</summary>
 public sealed record PlannedQuilt(QuiltPlan? Plan, Trace Trace, ImmutableArray<Finding> Findings)
 {
+    /// <summary>The words and units in which people read it.</summary>
+    public Catalog Language { get; init; } = Catalog.English;
+
     public bool Faulty => Findings.Any(f => f.Weight == Weight.Fault);
 }

@@ -3,6 +3,7 @@ using Kitwright.App.Web;
 using Kitwright.Cutting;
 using Kitwright.Fabrics;
 using Kitwright.Kits;
+using Kitwright.Measure;
 using Kitwright.Piecing;
 using Kitwright.Quilts;
 using Kitwright.Shop;
@@ -17,6 +18,10 @@ public sealed record Standing(ImmutableArray<ShelfQuilt> Quilts, Shelf Shelf, Sh
 
     public static PlanOptions OptionsUnder(ShopTerms terms) =>
         new(terms.Cloth, terms.SpareStrips, CutGoal.ByTheStep, terms.OneLengthPerFabric, "normal");
+
+    /// <summary>What a quilt by itself is planned under, without a shop: metric terms where it is planned in centimeters.</summary>
+    public static PlanOptions OptionsFor(Quilt quilt) =>
+        quilt.Units == LengthUnit.Centimeter ? OptionsUnder(ShopTerms.UsualMetric) : PlanOptions.Usual;
 
     public static async Task<Standing> Of(ShopStore store, CancellationToken cancel)
     {

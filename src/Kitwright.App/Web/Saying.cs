@@ -7,13 +7,15 @@ namespace Kitwright.App.Web;
 public static partial class Saying
 {
     public static string Say(string key, params ReadOnlySpan<(string Name, object Value)> slots) =>
-        Unbroken(Catalog.English.Say(key, slots));
+        Say(Catalog.English, Message.Of(key, slots));
 
-    public static string Say(Message message) => Unbroken(Catalog.English.Say(message));
+    public static string Say(Message message) => Say(Catalog.English, message);
+
+    public static string Say(Catalog language, Message message) => Unbroken(language.Say(message));
 
     /// <summary>A measure stays on one line: "3 7/8 in" is held together by no-break spaces.</summary>
     private static string Unbroken(string text) => Measure().Replace(text, match => match.Value.Replace(' ', '\u00A0'));
 
-    [GeneratedRegex(@"\d \d+/\d+|\d (in|yd)\b|\d × |× \d")]
+    [GeneratedRegex(@"\d \d+/\d+|\d (in|yd|cm|m)\b|\d × |× \d")]
     private static partial Regex Measure();
 }

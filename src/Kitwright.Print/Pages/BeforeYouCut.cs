@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Kitwright.Measure;
 using Kitwright.Print.Drawing;
 using Kitwright.Print.Flow;
 
@@ -10,6 +11,8 @@ internal static class BeforeYouCut
     /// <summary>One inch on paper, exactly.</summary>
     public const double Inch = 72;
 
+    private const double FiveCentimeters = 50 * Inch / 25.4;
+
     public static Section Of(BookletSource source) =>
         Section.Titled(
             source.Say("print.before"),
@@ -18,7 +21,7 @@ internal static class BeforeYouCut
             Texts.Heading(source.Say("print.reading")),
             List(source, "print.reading", 5),
             Texts.Heading(source.Say("print.square")),
-            new Row([new(Inch + 2, TestSquare(source)), new(null, Texts.Body(source.Say("print.square.use")))], 16)
+            new Row([new(SideOf(source) + 2, TestSquare(source)), new(null, Texts.Body(source.Say("print.square.use")))], 16)
         );
 
     private static Stack Cautions(BookletSource source, string tool, int count) =>
@@ -41,12 +44,15 @@ internal static class BeforeYouCut
         return new(dot, 4, Look.Body.Leading);
     }
 
+    private static double SideOf(BookletSource source) => source.Language.Units.Sizes == LengthUnit.Centimeter ? FiveCentimeters : Inch;
+
     private static Picture TestSquare(BookletSource source)
     {
-        var square = new Shape(Outline.Rectangle(new(1, 1, Inch, Inch)), null, Look.Edge)
+        var side = SideOf(source);
+        var square = new Shape(Outline.Rectangle(new(1, 1, side, side)), null, Look.Edge)
         {
             Role = Role.Figure(source.Say("print.alt.square")),
         };
-        return new(square, Inch + 2, Inch + 2);
+        return new(square, side + 2, side + 2);
     }
 }

@@ -6,6 +6,7 @@ using Kitwright.Print.Drawing.Pdf;
 using Kitwright.Print.Flow;
 using Kitwright.Print.Pictures;
 using Kitwright.Quilts;
+using Kitwright.Words;
 
 namespace Kitwright.Print.Pages;
 
@@ -17,14 +18,16 @@ public static class Booklet
 {
     /// <param name="quilt">The quilt of the plan: its sentences open the booklet.</param>
     /// <param name="shelf">Gives the prints of the plan's fabrics; one that it lacks is drawn in its color.</param>
+    /// <param name="language">Words and units; those of the plan's own quilt and shop.</param>
     /// <param name="output">Stays open.</param>
-    public static void Write(Quilt quilt, QuiltPlan plan, Shelf shelf, PaperSize paper, Stream output)
+    public static void Write(Quilt quilt, QuiltPlan plan, Shelf shelf, PaperSize paper, Catalog language, Stream output)
     {
         var size = Sheet.Of(paper);
         var source = new BookletSource(
             quilt,
             plan,
             new FabricFills(plan, shelf),
+            language,
             Sheet.TextWidth(size),
             Sheet.TextHeight(size)
         );
@@ -37,7 +40,7 @@ public static class Booklet
         }
 
         var feet = pages.Select((page, i) => RunningFoot.Under(page, source, i + 1, pages.Count, size));
-        PdfCanvas.Write(new(source.Title, "en-US", size, [.. feet], bookmarks.ToImmutable()), output);
+        PdfCanvas.Write(new(source.Title, language.Region, size, [.. feet], bookmarks.ToImmutable()), output);
     }
 
     private static IEnumerable<Section> Sections(BookletSource source) =>

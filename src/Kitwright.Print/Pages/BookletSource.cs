@@ -6,16 +6,17 @@ using Kitwright.Words;
 namespace Kitwright.Print.Pages;
 
 /// <summary>What all pages of a booklet draw from.</summary>
+/// <param name="Language">Words and units.</param>
 /// <param name="Width">Of the text, in points.</param>
 /// <param name="Height">Of the text, in points.</param>
-internal sealed record BookletSource(Quilt Quilt, QuiltPlan Plan, FabricFills Fills, double Width, double Height)
+internal sealed record BookletSource(Quilt Quilt, QuiltPlan Plan, FabricFills Fills, Catalog Language, double Width, double Height)
 {
     /// <summary>Quilt and colorway.</summary>
     public string Title => Plan.Colorway is { } colorway ? Say("print.title", ("quilt", Plan.Quilt), ("colorway", colorway)) : Plan.Quilt;
 
-    public string Say(string key, params ReadOnlySpan<(string Name, object Value)> slots) => Catalog.English.Say(key, slots);
+    public string Say(string key, params ReadOnlySpan<(string Name, object Value)> slots) => Language.Say(key, slots);
 
-    public string Say(Message message) => Catalog.English.Say(message);
+    public string Say(Message message) => Language.Say(message);
 
     /// <summary>The names of roles, for people: "background and border".</summary>
     public string RoleNames(IEnumerable<string> roles) =>

@@ -14,7 +14,7 @@ internal static class LayoutPage
     public static Section Of(BookletSource source)
     {
         var design = source.Plan.Design;
-        var diagram = LayoutDiagram.Of(design, source.Fills.OfRole, source.Width, source.Height - 160);
+        var diagram = LayoutDiagram.Of(design, source.Fills.OfRole, length => source.Say("print.side", ("length", length)), source.Width, source.Height - 160);
         var alternative = source.Say("print.alt.layout", ("columns", source.Quilt.Setting.Columns), ("rows", source.Quilt.Setting.Rows));
         return Section.Titled(
             source.Say("print.layout"),

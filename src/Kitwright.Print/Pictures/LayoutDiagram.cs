@@ -18,7 +18,8 @@ public static class LayoutDiagram
     private const double RightMargin = 52;
 
     /// <summary>As large as fits, in points.</summary>
-    public static Picture Of(Design design, Func<string, Paint> fill, double width, double height)
+    /// <param name="size">A length with its unit, for people.</param>
+    public static Picture Of(Design design, Func<string, Paint> fill, Func<Length, string> size, double width, double height)
     {
         double inchesWide = design.Width.InInches.ToDouble(),
             inchesHigh = design.Height.InInches.ToDouble();
@@ -28,7 +29,7 @@ public static class LayoutDiagram
         nodes.Add(new Group([QuiltPicture.Of(design, fill, Look.Seam)]) { Transform = Affine.Scale(scale, scale) });
         nodes.AddRange(Kinds(design, toPage));
         nodes.AddRange(Counts(design, toPage));
-        nodes.AddRange(Sizes(design, inchesWide * scale, inchesHigh * scale));
+        nodes.AddRange(Sizes(design, size, inchesWide * scale, inchesHigh * scale));
         return new(
             Group.At(Margin, Margin, nodes.ToImmutable()),
             (inchesWide * scale) + Margin + RightMargin,
@@ -68,10 +69,10 @@ public static class LayoutDiagram
         }
     }
 
-    private static IEnumerable<Node> Sizes(Design design, double width, double height) =>
+    private static IEnumerable<Node> Sizes(Design design, Func<Length, string> size, double width, double height) =>
         [
-            Mark(LengthText.Inches(design.Width) + " in", new(width / 2, height + 12)),
-            Mark(LengthText.Inches(design.Height) + " in", new(width + 26, height / 2)),
+            Mark(size(design.Width), new(width / 2, height + 12)),
+            Mark(size(design.Height), new(width + 26, height / 2)),
         ];
 
     private static Place Center(Design design, Placement placement)

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Globalization;
@@ -13,11 +14,28 @@ namespace Kitwright.Words;
 /// </summary>
 public sealed class Catalog
 {
+    private static readonly ConcurrentDictionary<(TradeWords, Units), Catalog> Spoken = new();
+
     private readonly FrozenDictionary<string, Template> templates;
 
-    private Catalog(FrozenDictionary<string, Template> templates) => this.templates = templates;
+    private Catalog(FrozenDictionary<string, Template> templates, TradeWords words, Units units)
+    {
+        Region = words == TradeWords.British ? "en-GB" : "en-US";
+        this.templates = templates;
+        Units = units;
+    }
 
+    /// <summary>As the templates are written: American words, inches and yards.</summary>
     public static Catalog English { get; } = Load("en");
+
+    /// <summary>Language tag (BCP 47).</summary>
+    public string Region { get; }
+
+    /// <summary>The units in which this catalog says lengths.</summary>
+    public Units Units { get; }
+
+    /// <summary>English in the words of one side of the ocean and in these units.</summary>
+    public static Catalog For(TradeWords words, Units units) => Spoken.GetOrAdd((words, units), key => English.Said(key.Item1, key.Item2));
 
     public IEnumerable<string> Keys => templates.Keys;
 
@@ -27,7 +45,31 @@ public sealed class Catalog
 
     /// <summary>A catalog of these templates by key. Malformed ones are a fault of ours: <see cref="FormatException"/>.</summary>
     public static Catalog Of(IEnumerable<KeyValuePair<string, string>> templates) =>
-        new(templates.ToFrozenDictionary(pair => pair.Key, pair => Template.Parse(pair.Value), StringComparer.Ordinal));
+        new(
+            templates.ToFrozenDictionary(pair => pair.Key, pair => Template.Parse(pair.Value), StringComparer.Ordinal),
+            TradeWords.American,
+            Units.OfTemplates
+        );
+
+    private Catalog Said(TradeWords words, Units units)
+    {
+        var own = units.Sizes == LengthUnit.Centimeter ? Words("en-metric") : [];
+        var said = templates.ToDictionary(pair => pair.Key, pair => own.TryGetValue(pair.Key, out var text) ? Template.Parse(text) : pair.Value);
+        if (words == TradeWords.British)
+        {
+            var british = new Rewording(Words("en-gb"));
+            said = said.ToDictionary(pair => pair.Key, pair => pair.Value.Reworded(british.Of));
+        }
+
+        return new(said.ToFrozenDictionary(StringComparer.Ordinal), words, units);
+    }
+
+    /// <summary>One file of texts by key: whole templates that centimeters want otherwise, or words for words.</summary>
+    internal static Dictionary<string, string> Words(string file)
+    {
+        using var stream = typeof(Catalog).Assembly.GetManifestResourceStream($"Words/{file}.json")!;
+        return JsonSerializer.Deserialize<Dictionary<string, string>>(stream)!;
+    }
 
     private static Catalog Load(string language)
     {
@@ -67,11 +109,14 @@ public sealed class Catalog
         object? number
     )
     {
+        // The unit in which the length just before was said: what stands for it in the template gives way.
+        LengthUnit? unit = null;
         foreach (var part in parts)
         {
             if (part is Template.Literal literal)
             {
-                text.Append(literal.Text);
+                text.Append(unit is { } said ? Kitwright.Words.Units.After(literal.Text, said) : literal.Text);
+                unit = null;
                 continue;
             }
 
@@ -87,6 +132,7 @@ public sealed class Catalog
                     break;
                 default:
                     text.Append(Text(value, slot.Kind));
+                    unit = value is Length or LengthMark ? Units.Of(slot.Kind) : null;
                     break;
             }
         }
@@ -116,8 +162,8 @@ public sealed class Catalog
         value switch
         {
             string text => text,
-            Length length when kind == "yards" => LengthText.Yards(length),
-            Length length => LengthText.Inches(length),
+            Length length => Kitwright.Words.Units.Text(length, Units.Of(kind)),
+            LengthMark mark => mark.Text,
             int count => count.ToString("N0", CultureInfo.InvariantCulture),
             long count => count.ToString("N0", CultureInfo.InvariantCulture),
             Message message => Say(message),

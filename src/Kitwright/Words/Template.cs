@@ -5,7 +5,8 @@ namespace Kitwright.Words;
 
 /// <summary>
 /// One parsed template. The syntax is a part of ICU MessageFormat: <c>{name}</c>, <c>{name, yards}</c> (a length in
-/// yards; in inches without it), <c>{name, sentences}</c> (a list of messages one after the other; joined by commas and
+/// yards; in inches without it; an " in" or " yd" right after a length is its unit, and gives way where lengths are said in
+/// other units), <c>{name, sentences}</c> (a list of messages one after the other; joined by commas and
 /// "and" without it), <c>{name, plural, =0 {…} one {…} other {… # …}}</c>, <c>{name, select, a {…} other {…}}</c>.
 /// </summary>
 /// <remarks>
@@ -44,6 +45,24 @@ public sealed class Template
             }
         }
     }
+
+    /// <summary>The same template with its literal text reworded; names of slots and branches stay.</summary>
+    internal Template Reworded(Func<string, string> word) => new(Reworded(Parts, word));
+
+    private static ImmutableArray<Part> Reworded(ImmutableArray<Part> parts, Func<string, string> word) =>
+        [
+            .. parts.Select(part =>
+                part switch
+                {
+                    Literal literal => new Literal(word(literal.Text)),
+                    Slot slot => slot with
+                    {
+                        Branches = slot.Branches.ToFrozenDictionary(b => b.Key, b => Reworded(b.Value, word), StringComparer.Ordinal),
+                    },
+                    _ => part,
+                }
+            ),
+        ];
 
     public static Template Parse(string text)
     {

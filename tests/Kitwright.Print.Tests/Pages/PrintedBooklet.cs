@@ -18,7 +18,7 @@ internal sealed class PrintedBooklet
         var quilt = Demo.Read(name);
         Plan = Demo.Plan(quilt, colorway);
         using var output = new MemoryStream();
-        Booklet.Write(quilt, Plan, Demo.Shelf, paper, output);
+        Booklet.Write(quilt, Plan, Demo.Shelf, paper, Kitwright.Words.Catalog.English, output);
         Bytes = output.ToArray();
         Document = PdfDocument.Open(Bytes);
         Pages = [.. Document.GetPages()];

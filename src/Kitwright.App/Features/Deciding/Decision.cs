@@ -32,12 +32,12 @@ public sealed record Decision(
         );
 
     /// <summary>A width on the ruler, offered in steps; the value itself is always among the choices.</summary>
-    public static Decision Width(string kind, int index, Length value, Length step, Length most, Func<Length, Quilt> change) =>
+    public static Decision Width(Ruler ruler, string kind, int index, Length value, Length step, Length most, Func<Length, Quilt> change) =>
         new(
             index == 0 ? kind : $"{kind}.{Text(index)}",
             kind,
             index,
-            LengthText.Inches(value),
+            ruler.Value(value),
             [
                 .. Enumerable
                     .Range(1, (int)(most / step).Floor())
@@ -45,7 +45,7 @@ public sealed record Decision(
                     .Append(value)
                     .Distinct()
                     .Order()
-                    .Select(width => new Choice(LengthText.Inches(width), LengthText.Inches(width))),
+                    .Select(width => new Choice(ruler.Value(width), ruler.Text(width))),
             ],
             text => LengthText.TryParse(text, out var width) && width.Sign > 0 ? change(width) : null
         );

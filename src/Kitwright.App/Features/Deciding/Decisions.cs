@@ -14,6 +14,7 @@ public static class Decisions
     public static ImmutableArray<Decision> Of(Quilt quilt)
     {
         var setting = quilt.Setting;
+        var ruler = new Ruler(quilt.Units);
         var decisions = ImmutableArray.CreateBuilder<Decision>();
         decisions.Add(Decision.Count("columns", setting.Columns, n => SettingChanges.Counted(quilt, n, setting.Rows)));
         decisions.Add(Decision.Count("rows", setting.Rows, n => SettingChanges.Counted(quilt, setting.Columns, n)));
@@ -21,11 +22,12 @@ public static class Decisions
         {
             decisions.Add(
                 Decision.Width(
+                    ruler,
                     "sashing",
                     0,
                     sashing.Width,
-                    Quarter,
-                    Length.Inches(6),
+                    ruler.Fine,
+                    ruler.Reach(6),
                     width => quilt with { Setting = setting with { Sashing = sashing with { Width = width } } }
                 )
             );
@@ -36,11 +38,12 @@ public static class Decisions
             var (at, border) = (i, quilt.Borders[i]);
             decisions.Add(
                 Decision.Width(
+                    ruler,
                     "border",
                     i + 1,
                     border.Width,
-                    Quarter * 2,
-                    Length.Inches(12),
+                    ruler.Fine * 2,
+                    ruler.Reach(12),
                     width => quilt with { Borders = quilt.Borders.SetItem(at, border with { Width = width }) }
                 )
             );
@@ -48,21 +51,23 @@ public static class Decisions
 
         decisions.Add(
             Decision.Width(
+                ruler,
                 "binding",
                 0,
                 quilt.Binding.StripWidth,
-                Quarter,
-                Length.Inches(4),
+                ruler.Fine,
+                ruler.Reach(4),
                 width => quilt with { Binding = quilt.Binding with { StripWidth = width } }
             )
         );
         decisions.Add(
             Decision.Width(
+                ruler,
                 "overhang",
                 0,
                 quilt.Backing.Overhang,
-                Length.Inch,
-                Length.Inches(8),
+                ruler.Coarse,
+                ruler.Reach(8),
                 width => quilt with { Backing = quilt.Backing with { Overhang = width } }
             )
         );
@@ -104,6 +109,4 @@ public static class Decisions
                 ],
             };
     }
-
-    private static readonly Length Quarter = Length.Inches(0, 1, 4);
 }

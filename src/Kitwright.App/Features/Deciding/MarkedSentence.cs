@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Kitwright.App.Web;
+using Kitwright.Measure;
 using Kitwright.Words;
 
 namespace Kitwright.App.Features.Deciding;
@@ -28,10 +29,10 @@ public static class MarkedSentence
     }.ToImmutableDictionary();
 
     /// <summary>Text parts and decisions, one after the other.</summary>
-    public static ImmutableArray<(string Text, Decision? Decision)> Parts(Message message, ImmutableArray<Decision> decisions)
+    public static ImmutableArray<(string Text, Decision? Decision)> Parts(Message message, ImmutableArray<Decision> decisions, Catalog language)
     {
         var left = decisions.GroupBy(d => d.Kind).ToDictionary(kind => kind.Key, kind => new Queue<Decision>(kind));
-        var said = Saying.Say(Mark(message, left));
+        var said = Saying.Say(language, Mark(message, left));
         var parts = ImmutableArray.CreateBuilder<(string, Decision?)>();
         foreach (var (i, piece) in said.Split(Open, Close).Index())
         {
@@ -55,7 +56,7 @@ public static class MarkedSentence
                 {
                     _ when Kinds.TryGetValue((message.Key, name), out var kind)
                         && left.TryGetValue(kind, out var queue)
-                        && queue.TryDequeue(out var decision) => $"{Open}{decision.Name}{Close}",
+                        && queue.TryDequeue(out var decision) => Marked(value, $"{Open}{decision.Name}{Close}"),
                     Message inner => Mark(inner, left),
                     ImmutableArray<Message> list => list.Select(inner => Mark(inner, left)).ToImmutableArray(),
                     _ => value,
@@ -65,4 +66,7 @@ public static class MarkedSentence
 
         return message with { Slots = slots };
     }
+
+    // A length's unit follows its control as it follows the length.
+    private static object Marked(object value, string mark) => value is Length ? new LengthMark(mark) : mark;
 }

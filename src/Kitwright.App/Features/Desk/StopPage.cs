@@ -1,11 +1,12 @@
 using Kitwright.App.Web;
 using Kitwright.Plans;
+using Kitwright.Words;
 using Microsoft.AspNetCore.Components;
 
 namespace Kitwright.App.Features.Desk;
 
 /// <summary>A page of one quilt: reads its address and lays out the work.</summary>
-public abstract class StopPage : ComponentBase
+public abstract class StopPage : Speaking
 {
     [Parameter]
     public string Slug { get; set; } = "";
@@ -29,6 +30,8 @@ public abstract class StopPage : ComponentBase
     public required NavigationManager Navigation { get; set; }
 
     protected abstract Stop Stop { get; }
+
+    protected override Catalog Language => Work is null ? Languages.Of(Workbench.Terms) : Languages.Of(Work.Quilt, Workbench.Terms);
 
     /// <summary>What the page shows; while the next is planned, still the last.</summary>
     protected Work? Work { get; private set; }

@@ -35,7 +35,7 @@ public static class BookletEndpoint
         }
 
         var pdf = new MemoryStream();
-        Booklet.Write(quilt, plan, workbench.Shelf, size, pdf);
+        Booklet.Write(quilt, plan, workbench.Shelf, size, Languages.Of(quilt, workbench.Terms), pdf);
         pdf.Position = 0;
         return Results.File(pdf, "application/pdf", FileName(slug, chosen?.Name, size));
     }

@@ -6,8 +6,9 @@ namespace Kitwright.Quilts.Reading;
 /// <summary>The top level of a quilt file: names, units, roles and colorways.</summary>
 internal static class QuiltReader
 {
-    private static readonly Length DefaultSeam = Length.Inches(0, 1, 4);
-    private static readonly Length DefaultRulerStep = Length.Inches(0, 1, 8);
+    private static Length DefaultSeam(LengthUnit units) => units == LengthUnit.Centimeter ? Length.Millimeters(new(15, 2)) : Length.Inches(0, 1, 4);
+
+    private static Length DefaultRulerStep(LengthUnit units) => units == LengthUnit.Centimeter ? Length.Millimeters(5) : Length.Inches(0, 1, 8);
 
     private enum Units
     {
@@ -26,8 +27,8 @@ internal static class QuiltReader
             fields.Required("name").Text(),
             fields.Optional("note")?.Text(QuiltLimits.Note),
             units,
-            fields.Optional("seam")?.Size() ?? DefaultSeam,
-            fields.Optional("rulerStep")?.Size() ?? DefaultRulerStep,
+            fields.Optional("seam")?.Size() ?? DefaultSeam(units),
+            fields.Optional("rulerStep")?.Size() ?? DefaultRulerStep(units),
             fields.Optional("licensed") is { } license ? ReadLicense(license) : null,
             [.. fields.Required("roles").Items(1, QuiltLimits.Roles).Select(ReadRole)],
             BlockReader.ReadAll(fields.Required("blocks")),

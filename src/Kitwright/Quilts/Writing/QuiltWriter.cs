@@ -185,7 +185,7 @@ internal sealed class QuiltWriter
     // A centimeter quilt may still hold a length that is a whole fraction of an inch only: exact in either unit.
     private string LengthInUnits(Length length) =>
         quilt.Units == LengthUnit.Centimeter
-            ? LengthText.Mixed(length / unit) + " cm"
+            ? LengthText.Centimeters(length) + " cm"
             : LengthText.Inches(length) + " in";
 
     private static string CellText(Cell cell) =>

@@ -1,0 +1,113 @@
+using System.Net.Http.Json;
+using System.Text.RegularExpressions;
+using Kitwright.App.Planning;
+using Kitwright.App.Tests.Browser;
+using Kitwright.App.Tests.Commands;
+using Kitwright.App.Web;
+using Kitwright.Kits;
+using Kitwright.Shop;
+using Kitwright.Words;
+using Microsoft.AspNetCore.Builder;
+using UglyToad.PdfPig;
+
+namespace Kitwright.App.Tests.Shop;
+
+/// <summary>A quilt planned in centimeters says nothing in inches, on screen, on paper and in the terminal.</summary>
+public sealed partial class MetricTest
+{
+    private static readonly string Skerry = Run.File("examples", "quilts", "skerry-lights.json");
+
+    // Worked by hand: 8 cm finished with 7.5 mm seams is cut 9.5 cm; half-square triangles two at a time take
+    // 8 cm + (2 + √2) × 0.75 cm = 10.56 cm, on a ruler of 5 mm 11 cm; sashes 24 × 4 cm are cut 25.5 × 5.5 cm.
+    [Fact]
+    public async Task The_plan_is_in_centimeters_and_sold_in_steps_of_ten()
+    {
+        var plan = await Run.Of("plan", Skerry, "--stock", Run.Stock, "--colorway", "Beacon night");
+
+        Assert.Equal(0, plan.Exit);
+        foreach (var said in (string[])["A1  60 of 11 × 11 cm", "A2  120 of 9.5 × 9.5 cm", "C1  71 of 25.5 × 5.5 cm", "Binding: 8 strips of 6 cm for 753 cm"])
+        {
+            Assert.Contains(said, plan.Output, StringComparison.Ordinal);
+        }
+
+        Assert.All(Purchase().Matches(plan.Output), match => Assert.Matches(@"^\d+(\.\d)?$", match.Groups[1].Value));
+        Assert.DoesNotMatch(Imperial(), plan.Output);
+    }
+
+    [Fact]
+    public async Task So_are_sewing_and_kits()
+    {
+        Assert.DoesNotMatch(Imperial(), (await Run.Of("sew", Skerry)).Output);
+        Assert.DoesNotMatch(Imperial(), (await Run.Of("kits", Skerry, Run.Stock, "--each", "2")).Output);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("/pull")]
+    [InlineData("/cut")]
+    [InlineData("/sew")]
+    [InlineData("/kits")]
+    [InlineData("/pattern")]
+    public async Task Pages_are_in_centimeters_and_cloth_in_what_the_shop_sells_by(string stop)
+    {
+        await using var shop = await MetricShop();
+        using var client = new HttpClient { BaseAddress = new(shop.Urls.Single()) };
+        var html = await client.GetStringAsync(new Uri($"/quilts/skerry-lights{stop}", UriKind.Relative), TestContext.Current.CancellationToken);
+
+        var text = Tags().Replace(html, " ");
+        Assert.Matches(@"\d\s(cm|m)\b", text);
+        Assert.DoesNotMatch(Imperial(), text);
+        Assert.DoesNotMatch(American(), text);
+    }
+
+    [Fact]
+    public async Task The_booklet_is_too_and_its_square_measures_five_centimeters()
+    {
+        await using var shop = await MetricShop();
+        using var client = new HttpClient { BaseAddress = new(shop.Urls.Single()) };
+        using var pdf = PdfDocument.Open(
+            await client.GetByteArrayAsync(new Uri("/quilts/skerry-lights/booklet.pdf?paper=a4", UriKind.Relative), TestContext.Current.CancellationToken)
+        );
+
+        var text = string.Join('\n', pdf.GetPages().Select(page => string.Join(' ', page.GetWords().Select(word => word.Text))));
+        Assert.Contains("five centimetres", text, StringComparison.Ordinal);
+        Assert.DoesNotMatch(Imperial(), text);
+        Assert.DoesNotMatch(American(), text);
+        var sides = pdf.GetPages().SelectMany(page => page.Paths).Select(path => path.GetBoundingRectangle()).OfType<UglyToad.PdfPig.Core.PdfRectangle>();
+        Assert.Contains(sides, box => Math.Abs(box.Width - (50 / 25.4 * 72)) < 0.01 && Math.Abs(box.Height - box.Width) < 0.01);
+    }
+
+    [Fact]
+    public async Task A_value_in_its_sentence_is_changed_in_centimeters()
+    {
+        await using var shop = await MetricShop();
+        using var client = new HttpClient { BaseAddress = new(shop.Urls.Single()) };
+        var html = await client.GetStringAsync(new Uri("/quilts/skerry-lights?try=border.1:9.5 cm", UriKind.Relative), TestContext.Current.CancellationToken);
+
+        Assert.Contains("<option value=\"9.5 cm\" selected", html, StringComparison.Ordinal);
+        Assert.Contains("Width of border 1, in centimetres", html, StringComparison.Ordinal);
+    }
+
+    /// <summary>The demo shop under metric terms and British words.</summary>
+    private static async Task<WebApplication> MetricShop()
+    {
+        var store = ShopStore.Open(Path.Combine(Directory.CreateTempSubdirectory().FullName, "shop.db"), TimeProvider.System);
+        await store.Demo.Seed();
+        await store.Terms.Set(ShopTerms.UsualMetric with { Words = TradeWords.British });
+        var shop = WebApp.Build(new(0, await ShopWorkbench.OfStore(store, CancellationToken.None), store));
+        await shop.StartAsync();
+        return shop;
+    }
+
+    [GeneratedRegex(@"\d\s(in(?! (all|one))|yd)\b|\binch|\byards?\b")]
+    private static partial Regex Imperial();
+
+    [GeneratedRegex(@"\b(color(way)?s?|batting|selvages?|centers?|meters?|centimeters?)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex American();
+
+    [GeneratedRegex(@"Fabric \w+, [^:]+: ([\d.]+) m")]
+    private static partial Regex Purchase();
+
+    [GeneratedRegex(@"<[^>]*>|&#xA0;")]
+    private static partial Regex Tags();
+}
