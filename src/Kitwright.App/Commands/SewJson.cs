@@ -26,3 +26,70 @@ internal sealed record SewJson(
     public static SewJson Of(QuiltPlan plan, Catalog words)
     {
         var sheet = SewingSheet.Of(plan);
+        var steps = Directions.Of(plan);
+        var experienced = WorkSheet.Of(plan, StandardTimes.Of(Practice.Experienced), Allowances.Usual);
+        var beginner = WorkSheet.Of(plan, StandardTimes.Of(Practice.Beginner), Allowances.Usual);
+        var meetings = PressingReport.Of(plan, SeamTrace.Of(plan));
+        return new(
+            plan.Quilt,
+            plan.Colorway,
+            plan.Mark,
+            plan.Seam,
+            sheet.Seams,
+            sheet.Chains,
+            sheet.Trims,
+            meetings.Crossings,
+            meetings.Nested,
+            new(Duration.Minutes(experienced.Cutting), Duration.Minutes(beginner.Cutting), Duration.Minutes(experienced.Sewing), Duration.Minutes(beginner.Sewing)),
+            [
+                .. sheet
+                    .Steps.Zip(steps)
+                    .Select((pair, i) => SewStepJson.Of(pair.First, pair.Second, words, experienced.Steps[i].Seconds, beginner.Steps[i].Seconds)),
+            ]
+        );
+    }
+}
+
+/// <summary>One step: what goes in, what comes out, how often, and the directions in words.</summary>
+internal sealed record SewStepJson(
+    PathId Id,
+    int Number,
+    PathId Recipe,
+    string Title,
+    int Runs,
+    int Copies,
+    ImmutableArray<StepInput> Uses,
+    Length Width,
+    Length Height,
+    int SeamsEach,
+    int PressesEach,
+    int CutsEach,
+    int TrimsEach,
+    int Minutes,
+    int BeginnerMinutes,
+    ImmutableArray<string> Directions
+)
+{
+    public static SewStepJson Of(StepCount count, SewingStep step, Catalog words, double experienced, double beginner) =>
+        new(
+            step.Id,
+            count.Number,
+            count.Recipe,
+            SentenceStart.Of(words.Say(step.Title)),
+            count.Runs,
+            count.Copies,
+            count.Uses,
+            count.Width,
+            count.Height,
+            count.SeamsEach,
+            count.PressesEach,
+            count.CutsEach,
+            count.TrimsEach,
+            Duration.Minutes(experienced),
+            Duration.Minutes(beginner),
+            [.. step.Lines.Select(words.Say)]
+        );
+}
+
+/// <summary>Whole minutes of standard time, rounded up as people say them.</summary>
+internal sealed record SewTimesJson(int Cutting, int BeginnerCutting, int Sewing, int BeginnerSewing);
