@@ -44,3 +44,129 @@ internal static class PlanCommand
                     Report.Write(output, planned.Findings);
                     if (planned.Plan is { } plan)
                     {
+                        PlanText.Write(output, plan, planned.Language);
+                        TechniqueText.Write(output, options.Compare(parsed, parsed.GetValue(quilt)!), planned.Language);
+                    }
+                }
+
+                return Task.FromResult(planned.Plan is null ? ExitCode.Findings : Report.ExitFor(planned.Findings));
+            }
+        );
+        return command;
+    }
+}
+
+/// <summary>The options that make a plan, shared by the verbs that need one.</summary>
+internal sealed class PlanningOptions
+{
+    private readonly Option<string?> stock = Inputs.Stock();
+    private readonly Option<string?> colorway = Inputs.Colorway();
+    private readonly Option<string?> width = new("--width") { Description = Inputs.Say("command.width") };
+    private readonly Option<int> spare = new("--spare")
+    {
+        Description = Inputs.Say("command.spare"),
+        DefaultValueFactory = _ => PlanOptions.Usual.SpareStrips,
+    };
+    private readonly Option<string[]> techniques = new("--technique") { Description = Inputs.Say("command.technique") };
+    private readonly Option<bool> byInch = new("--by-the-inch") { Description = Inputs.Say("command.by-inch") };
+    private readonly Option<bool> perFabric = new("--length-per-fabric") { Description = Inputs.Say("command.per-fabric") };
+    private readonly Option<string> budget = new("--budget")
+    {
+        Description = Inputs.Say("command.budget"),
+        DefaultValueFactory = _ => "normal",
+    };
+
+    public void AddTo(Command command)
+    {
+        budget.AcceptOnlyFromAmong("while-you-type", "normal", "thorough");
+        spare.Validators.Add(r =>
+        {
+            if (r.GetValueOrDefault<int>() is < 0 or > 100)
+            {
+                r.AddError(Inputs.Say("command.spare.bad"));
+            }
+        });
+        width.Validators.Add(r =>
+        {
+            if (r.GetValueOrDefault<string?>() is { } text && !(LengthText.TryParse(text, out var w) && w > Length.Inch && w <= Length.Inches(200)))
+            {
+                r.AddError(Inputs.Say("command.width.bad"));
+            }
+        });
+        techniques.Validators.Add(r =>
+        {
+            if (r.GetValueOrDefault<string[]>()?.FirstOrDefault(text => Chosen(text) is null) is { } bad)
+            {
+                r.AddError(Inputs.Say("command.technique.bad", ("technique", bad)));
+            }
+        });
+        foreach (var option in new Option[] { stock, colorway, width, spare, byInch, perFabric, techniques, budget })
+        {
+            command.Add(option);
+        }
+    }
+
+    public string? StockPath(ParseResult parsed) => parsed.GetValue(stock);
+
+    private PlanOptions Read(ParseResult parsed, Quilt quilt)
+    {
+        var terms = Standing.OptionsFor(quilt).Terms;
+        if (LengthText.TryParse(parsed.GetValue(width), out var usable))
+        {
+            terms = terms with { UsableWidth = usable };
+        }
+
+        return new(
+            terms,
+            parsed.GetValue(spare),
+            parsed.GetValue(byInch) ? CutGoal.ByTheInch : CutGoal.ByTheStep,
+            parsed.GetValue(perFabric),
+            parsed.GetValue(budget)!
+        )
+        {
+            Techniques = (parsed.GetValue(techniques) ?? []).Select(Chosen).OfType<KeyValuePair<string, string>>().ToImmutableSortedDictionary(StringComparer.Ordinal),
+        };
+    }
+
+    /// <summary>"half-square=eight"; null where there is no such kind or technique.</summary>
+    private static KeyValuePair<string, string>? Chosen(string text) =>
+        text.Split('=') is [var kind, var technique] && TechniqueBook.Kind(kind)?.Has(technique) == true ? new(kind, technique) : null;
+
+    /// <summary>What the ways of making the units come to, for a quilt that was planned.</summary>
+    public ImmutableArray<UnitTechniques> Compare(ParseResult parsed, string quiltPath)
+    {
+        if (Inputs.ReadQuilt(quiltPath).Value is not { } quilt)
+        {
+            return [];
+        }
+
+        var (chosen, _) = Inputs.Find(quilt, parsed.GetValue(colorway));
+        return TechniqueComparison.Of(quilt, chosen, Read(parsed, quilt), FirstFit.Plan);
+    }
+
+    public PlannedQuilt Plan(ParseResult parsed, string quiltPath, CancellationToken cancel)
+    {
+        var quilt = Inputs.ReadQuilt(quiltPath);
+        var shelf = Inputs.ReadStock(parsed.GetValue(stock));
+        if (quilt.Value is null || shelf.Value is null)
+        {
+            return new(null, Trace.None, [.. quilt.Findings, .. shelf.Findings]);
+        }
+
+        var (chosen, findings) = Inputs.Find(quilt.Value, parsed.GetValue(colorway));
+        if (findings.Length > 0)
+        {
+            return new(null, Trace.None, findings);
+        }
+
+        var options = Read(parsed, quilt.Value);
+        var planned = PlanningLine.Plan(
+            quilt.Value,
+            chosen,
+            shelf.Value.Fabrics,
+            options,
+            Cutters.Named(options.Budget, cancel)
+        );
+        return planned with { Language = Languages.Of(quilt.Value), Findings = [.. quilt.Findings, .. shelf.Findings, .. planned.Findings] };
+    }
+}

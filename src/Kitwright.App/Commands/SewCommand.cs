@@ -38,3 +38,14 @@ internal static class SewCommand
                     Report.Write(output, planned.Findings);
                     if (planned.Plan is { } plan)
                     {
+                        SewText.Write(output, plan, planned.Language);
+                        TechniqueText.Write(output, options.Compare(parsed, parsed.GetValue(quilt)!), planned.Language);
+                    }
+                }
+
+                return Task.FromResult(planned.Plan is null ? ExitCode.Findings : Report.ExitFor(planned.Findings));
+            }
+        );
+        return command;
+    }
+}

@@ -8,9 +8,8 @@ namespace Kitwright.App.Commands;
 /// <summary>What each way of making a quilt's units comes to, as text for the terminal.</summary>
 internal static class TechniqueText
 {
-    public static void Write(TextWriter output, ImmutableArray<UnitTechniques> units)
+    public static void Write(TextWriter output, ImmutableArray<UnitTechniques> units, Catalog words)
     {
-        var words = Catalog.English;
         foreach (var unit in units)
         {
             output.WriteLine();
