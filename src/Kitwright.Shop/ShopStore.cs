@@ -24,6 +24,9 @@ public sealed class ShopStore : IDisposable
         Demo = new(this);
     }
 
+    /// <summary>Where the database file lies.</summary>
+    public string Folder => Path.GetDirectoryName(path)!;
+
     public ProjectChains Projects { get; }
     public StockLedger Stock { get; }
     public ColumnBook Columns { get; }

@@ -1,5 +1,6 @@
 using Kitwright.App.Api;
 using Kitwright.App.Components;
+using Kitwright.App.Features.BlockDrawing;
 using Kitwright.App.Features.Desk;
 using Kitwright.App.Features.PatternStop;
 using Microsoft.AspNetCore.DataProtection.KeyManagement;
@@ -40,6 +41,7 @@ public static class WebApp
         });
         builder.Services.AddSingleton(options.Workbench);
         builder.Services.AddSingleton(options.Store);
+        builder.Services.AddSingleton(new DraftLog(Path.Combine(options.Store.Folder, "drafts")));
         builder.Services.AddScoped<Arrival>();
         builder.Services.AddScoped<Whereabouts>();
         builder.Services.AddRazorComponents()
@@ -61,6 +63,7 @@ public static class WebApp
         app.MapStaticAssets();
         app.MapFonts();
         app.MapBooklet();
+        app.MapDrawing();
         app.MapApi();
         app.MapRazorComponents<Document>()
             .AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = null);

@@ -3,6 +3,7 @@ import "./fabrics.js";
 import "./picking.js";
 import "./ticks.js";
 import "./print.js";
+import "./drawing.js";
 
 // A page is its address, so a connection that the server no longer knows is replaced by loading the page again.
 document.getElementById("components-reconnect-modal").addEventListener("components-reconnect-state-changed", (event) => {

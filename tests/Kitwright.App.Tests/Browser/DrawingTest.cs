@@ -1,0 +1,95 @@
+using Microsoft.Playwright;
+
+namespace Kitwright.App.Tests.Browser;
+
+/// <summary>Drawing a block by hand, by finger and by keyboard; what is drawn outlives the page.</summary>
+public sealed class DrawingTest(Chromium chromium)
+{
+    private const string Page = "/quilts/ostrel-bay-stars/draw";
+
+    private static async Task Counts(Visit visit, int patches) =>
+        await Assertions.Expect(visit.Page.Locator(".board .patch")).ToHaveCountAsync(patches);
+
+    private static ILocator Button(Visit visit, string name) => visit.Page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true });
+
+    // Grid points come row by row from the lower left.
+    private static ILocator Dot(Visit visit, int index) => visit.Page.Locator(".board .hit").Nth(index);
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task A_seam_is_sewn_undone_kept_over_a_reload_and_put_into_the_quilt(bool touch)
+    {
+        await using var shop = await Chromium.Shop();
+        await using (var visit = await chromium.Open(Page, touch: touch, shop: shop))
+        {
+            await Button(visit, "Begin with an empty block").ClickAsync();
+            await Counts(visit, 1);
+            var columns = int.Parse((await visit.Page.Locator("input[type=number]").InputValueAsync())!, System.Globalization.CultureInfo.InvariantCulture);
+            await (touch ? Dot(visit, 0).TapAsync() : Dot(visit, 0).ClickAsync());
+            await (touch ? Dot(visit, ((columns + 1) * (columns + 1)) - 1).TapAsync() : Dot(visit, ((columns + 1) * (columns + 1)) - 1).ClickAsync());
+            await Button(visit, "Sew a seam").ClickAsync();
+            await Counts(visit, 2);
+            await Button(visit, "Undo").ClickAsync();
+            await Counts(visit, 1);
+            await Button(visit, "Redo").ClickAsync();
+            await Counts(visit, 2);
+
+            // As after a crash, or in another tab.
+            await visit.Go(Page);
+            await Counts(visit, 2);
+            await Assertions.Expect(visit.Page.GetByText("Can be pieced with straight seams.")).ToBeVisibleAsync();
+            await Button(visit, "Put it into the quilt").ClickAsync();
+            await visit.Page.WaitForURLAsync("**/quilts/ostrel-bay-stars");
+            await Assertions.Expect(visit.Page.GetByRole(AriaRole.Button, new() { Name = "Undo the last change" })).ToBeVisibleAsync();
+        }
+
+        await shop.StopAsync(TestContext.Current.CancellationToken);
+    }
+
+    [Fact]
+    public async Task A_seam_that_ends_in_a_patch_is_refused_at_its_place_by_keyboard()
+    {
+        await using var shop = await Chromium.Shop();
+        await using (var visit = await chromium.Open(Page, shop: shop))
+        {
+            await Button(visit, "Begin with an empty block").ClickAsync();
+            await Counts(visit, 1);
+            await visit.Page.Locator(".board").FocusAsync();
+            foreach (var key in (string[])["Enter", "ArrowRight", "ArrowUp", "Enter"])
+            {
+                await visit.Page.Keyboard.PressAsync(key);
+            }
+
+            await Assertions.Expect(Button(visit, "Sew a seam")).ToBeVisibleAsync();
+            await visit.Page.Keyboard.PressAsync("s");
+            await Assertions.Expect(visit.Page.Locator(".board .wrong")).ToHaveCountAsync(1);
+            await Assertions.Expect(visit.Page.GetByText("in the middle of a patch")).ToBeVisibleAsync();
+            await Counts(visit, 1);
+        }
+
+        await shop.StopAsync(TestContext.Current.CancellationToken);
+    }
+
+    [Fact]
+    public async Task Two_tabs_lose_nothing_to_each_other()
+    {
+        await using var shop = await Chromium.Shop();
+        await using (var visit = await chromium.Open(Page, shop: shop))
+        {
+            await using var other = await chromium.Open(Page, shop: shop);
+            var before = await visit.Page.Locator(".board .patch").CountAsync();
+            await Button(visit, "Begin with an empty block").ClickAsync();
+            await Counts(visit, 1);
+            // The other tab still shows the old drawing; its edit comes after, and undo leads back to both.
+            await Button(other, "Turn").ClickAsync();
+            await Counts(other, before);
+            await Button(other, "Undo").ClickAsync();
+            await Counts(other, 1);
+            await Button(other, "Undo").ClickAsync();
+            await Counts(other, before);
+        }
+
+        await shop.StopAsync(TestContext.Current.CancellationToken);
+    }
+}
