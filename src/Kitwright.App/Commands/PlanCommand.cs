@@ -3,6 +3,7 @@ using System.CommandLine;
 using Kitwright.App.Planning;
 using Kitwright.App.Web;
 using Kitwright.Cutting;
+using Kitwright.Kits.Forms;
 using Kitwright.Measure;
 using Kitwright.Piecing;
 using Kitwright.Plans;
@@ -18,7 +19,9 @@ internal static class PlanCommand
         var quilt = Inputs.Quilt();
         var options = new PlanningOptions();
         var json = Inputs.Json();
-        var command = new Command("plan", Inputs.Say("command.plan")) { quilt, json };
+        var why = new Option<bool>("--why") { Description = Inputs.Say("command.why") };
+        var form = new Option<KitForm?>("--form") { Description = Inputs.Say("command.form"), CustomParser = BagText.FormOf };
+        var command = new Command("plan", Inputs.Say("command.plan")) { quilt, json, why, form };
         options.AddTo(command);
         command.SetAction(
             (parsed, cancel) =>
@@ -44,7 +47,12 @@ internal static class PlanCommand
                     Report.Write(output, planned.Findings);
                     if (planned.Plan is { } plan)
                     {
-                        PlanText.Write(output, plan, planned.Language);
+                        PlanText.Write(output, plan, planned.Language, parsed.GetValue(why));
+                        if (parsed.GetValue(form) is { } chosen)
+                        {
+                            BagText.Write(output, KitBag.Of(plan, chosen), planned.Language);
+                        }
+
                         TechniqueText.Write(output, options.Compare(parsed, parsed.GetValue(quilt)!), planned.Language);
                     }
                 }

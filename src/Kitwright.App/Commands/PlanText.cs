@@ -7,7 +7,8 @@ namespace Kitwright.App.Commands;
 /// <summary>A plan as text for the terminal: per fabric its length, the cuts as a quilter writes them, and the pieces.</summary>
 internal static class PlanText
 {
-    public static void Write(TextWriter output, QuiltPlan plan, Catalog words)
+    /// <param name="why">With the arithmetic behind each size.</param>
+    public static void Write(TextWriter output, QuiltPlan plan, Catalog words, bool why = false)
     {
         void Line(string key, params ReadOnlySpan<(string, object)> slots) => output.WriteLine(words.Say(key, slots));
 
@@ -32,6 +33,10 @@ internal static class PlanText
                     ("height", piece.Height),
                     ("use", piece.Use)
                 );
+                if (why)
+                {
+                    Line("plan.why", ("why", piece.Why));
+                }
             }
         }
 

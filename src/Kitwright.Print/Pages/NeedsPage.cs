@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Kitwright.Kits;
 using Kitwright.Measure;
 using Kitwright.Plans;
 using Kitwright.Print.Drawing;
@@ -23,6 +24,8 @@ internal static class NeedsPage
             source.Say("print.needs"),
             Texts.Body(source.Say("print.needs.key")),
             Table(source),
+            Texts.Heading(source.Say("which.title")),
+            Stack.Of(3, [.. WhichFabric.Of(source.Plan.Needs).Say().Select(line => Texts.Body(source.Say(line)))]),
             Texts.Small(source.Say("print.needs.width", ("width", terms.UsableWidth), ("straightening", terms.Straightening)))
         );
     }

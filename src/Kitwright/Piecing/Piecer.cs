@@ -220,12 +220,20 @@ internal sealed class Piecer(
         }
 
         var kind = KindOf(region, cuts);
-        return new(kind, [.. verbs], ["unit"], Message.Of("unit." + kind, ("parts", cuts.Parts.Length)))
+        return new(kind, [.. verbs], ["unit"], kind == "bordered" ? Bordered(region, cuts) : Message.Of("unit." + kind, ("parts", cuts.Parts.Length)))
         {
             Parts = parts.ToImmutable(),
             Outline = region.IsRectangle ? null : Hull.Of(region),
         };
     }
+
+    /// <summary>The sides of a border go on before its top and bottom.</summary>
+    private static Message Bordered(Region region, StraightCuts cuts) =>
+        Message.Of(
+            "unit.bordered",
+            ("border", region.Items.Max(item => item.Border)),
+            ("sides", cuts.Lines[0].Step.X.IsZero ? "sides" : "all")
+        );
 
     private static string KindOf(Region region, StraightCuts cuts) =>
         region.Items.Any(i => i.InBorder) ? "bordered"

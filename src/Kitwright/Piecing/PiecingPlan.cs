@@ -38,7 +38,7 @@ public static class PiecingPlan
         var made = choice.Wants("strip-set") ? Piece(quilt, design, letters, terms, choice, copies) : first;
         var binding = BindingStrips.Of(quilt, design, terms, made.Book);
         made.Counts[binding.Piece] = binding.Strips;
-        var pieced = Labels.Apply(made.Book, letters, made.Counts, made.Recipes, binding, quilt, design, terms);
+        var pieced = Labels.Apply(made.Book, letters, made.Counts, UnitNames.Apply(made.Recipes), binding, quilt, design, terms);
         var kinds = first
             .Piecer.Kinds.GroupBy(k => k.Value.Name, k => copies.GetValueOrDefault(k.Key))
             .ToImmutableSortedDictionary(same => same.Key, same => same.Sum(), StringComparer.Ordinal);

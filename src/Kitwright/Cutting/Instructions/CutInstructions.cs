@@ -41,6 +41,25 @@ public static class CutInstructions
         return lines.ToImmutable();
     }
 
+    /// <summary>What a shop cuts where the customer does the rest: the end squared, lengths and strips.</summary>
+    public static ImmutableArray<Message> FirstCuts(ClothPlan plan) =>
+        [
+            .. plan.Terms.Straightening.IsZero ? (ImmutableArray<Message>)[] : [Message.Of("chart.square-end", ("length", plan.Terms.Straightening))],
+            .. plan.Sections.Select(s => Message.Of("chart.section-only", ("length", s.Length))),
+            .. InOrder(plan).GroupBy(s => s.Height).Select(s => Message.Of("chart.strips-only", ("count", s.Sum(x => x.Times)), ("height", s.Key))),
+        ];
+
+    /// <summary>What is left to the customer then.</summary>
+    public static ImmutableArray<Message> SubCuts(ClothPlan plan)
+    {
+        var words = new StripWords(plan);
+        return
+        [
+            .. plan.Sections.SelectMany(s => s.Beside.Select(strip => words.Beside(s, strip)).Prepend(words.SubCut(s))),
+            .. InOrder(plan).Select(words.SubCut),
+        ];
+    }
+
     /// <summary>The strips as they are cut: widest first; the plan's own order among equals.</summary>
     public static ImmutableArray<StripCut> InOrder(ClothPlan plan) =>
         [.. plan.Strips.OrderByDescending(strip => strip.Height)];

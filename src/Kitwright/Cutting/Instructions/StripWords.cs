@@ -51,6 +51,25 @@ internal sealed class StripWords(ClothPlan plan)
             ("room", Room(section))
         );
 
+    /// <summary>The same of a length that is cut off already.</summary>
+    public Message SubCut(LengthwiseSection section) =>
+        Message.Of(
+            "chart.section-sub-cut",
+            ("length", section.Length),
+            ("parts", section.Cuts.Select(cut => Part(new(section.Id, section.Length, 1, section.Cuts), cut)).ToImmutableArray())
+        );
+
+    /// <summary>Of strips that are cut already: "Sub-cut the 3 strips of 2 1/2 in into 48 of 2 1/2 × 4 1/2 (B3)".</summary>
+    public Message SubCut(StripCut strip) =>
+        strip.SubCuts is [{ Times: 1, Stack: [{ Times: 1 } only] } cut] && IsWholeStrip(strip, cut, only)
+            ? Message.Of("chart.whole", ("count", strip.Times), ("height", strip.Height), ("label", demand[only.Piece].Label))
+            : Message.Of(
+                "chart.sub-cut",
+                ("count", strip.Times),
+                ("height", strip.Height),
+                ("parts", strip.SubCuts.Select(sub => Part(strip, sub)).ToImmutableArray())
+            );
+
     public Message Beside(LengthwiseSection section, StripCut strip) =>
         Message.Of(
             "chart.beside",

@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using Kitwright.Cutting.Instructions;
+using Kitwright.Measure;
+using Kitwright.Plans;
+using Kitwright.Words;
+
+namespace Kitwright.Kits.Forms;
+
+/// <summary>
+/// One kit in one of its forms: of the same cutting plan the shop carries out a part and the customer the rest. The
+/// backing is a length in every form.
+/// </summary>
+public sealed record KitBag(KitForm Form, ImmutableArray<BagFabric> Fabrics)
+{
+    public static KitBag Of(QuiltPlan plan, KitForm form) =>
+        new(
+            form,
+            [
+                .. plan.Cloths.Select(cloth => form switch
+                {
+                    KitForm.Yardage => Yardage(cloth),
+                    KitForm.StripCut => StripCut(cloth),
+                    _ => FullyCut(cloth),
+                }),
+            ]
+        );
+
+    private static BagFabric Yardage(ClothPlan cloth) =>
+        new(
+            cloth.Letter,
+            cloth.Purchase,
+            cloth.Margin,
+            [Message.Of("form.length", ("length", cloth.Purchase))],
+            [Message.Of("form.cut-length", ("length", cloth.Purchase))],
+            CutInstructions.Of(cloth)
+        );
+
+    /// <summary>The kit's margin goes along as whole strips: from them the customer can cut any piece again.</summary>
+    private static BagFabric StripCut(ClothPlan cloth) =>
+        new(
+            cloth.Letter,
+            cloth.Cut + cloth.Margin,
+            cloth.Margin,
+            [
+                .. cloth.Sections.Select(s => Message.Of("form.section", ("length", s.Length))),
+                .. CutInstructions.InOrder(cloth).GroupBy(s => s.Height).Select(s => Message.Of("form.strips", ("count", s.Sum(x => x.Times)), ("height", s.Key))),
+                .. cloth.Margin.IsZero ? (ImmutableArray<Message>)[] : [Message.Of("form.spare", ("length", cloth.Margin))],
+            ],
+            CutInstructions.FirstCuts(cloth),
+            CutInstructions.SubCuts(cloth)
+        );
+
+    /// <summary>A piece that the shop spoils it cuts again from the bolt: the bag needs no margin.</summary>
+    private static BagFabric FullyCut(ClothPlan cloth) =>
+        new(
+            cloth.Letter,
+            cloth.Cut,
+            Length.Zero,
+            [
+                .. cloth
+                    .Demand.Where(d => d.Count > 0)
+                    .Select(d => Message.Of("form.pieces", ("label", d.Label), ("count", d.Count), ("width", d.Width), ("height", d.Height))),
+            ],
+            CutInstructions.Of(cloth),
+            []
+        );
+}
+
+/// <summary>One fabric of a kit.</summary>
+/// <param name="OffTheBolt">What the shop takes off the bolt for it, straightening included.</param>
+/// <param name="Margin">What of that is there for a mis-cut of the customer's.</param>
+/// <param name="Holds">What the bag holds.</param>
+/// <param name="ShopCuts">The shop's plan.</param>
+/// <param name="CustomerCuts">The customer's plan; empty where nothing is left to cut before sewing.</param>
+public sealed record BagFabric(
+    string Letter,
+    Length OffTheBolt,
+    Length Margin,
+    ImmutableArray<Message> Holds,
+    ImmutableArray<Message> ShopCuts,
+    ImmutableArray<Message> CustomerCuts
+);
