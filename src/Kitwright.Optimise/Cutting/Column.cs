@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Kitwright.Cutting;
 
 namespace Kitwright.Optimise.Cutting;
@@ -12,33 +13,66 @@ internal sealed record Column(StripPattern Pattern, ImmutableArray<int> Pieces, 
 
     public static Column Of(StripGrid grid, StripPattern pattern)
     {
-        var yields = pattern
-            .Cells.GroupBy(cell => grid.Ways[cell.Way].Piece)
-            .OrderBy(cells => cells.Key)
-            .Select(cells => (Piece: cells.Key, Copies: cells.Sum(cell => cell.Times)))
-            .ToList();
-        return new(pattern, [.. yields.Select(y => y.Piece)], [.. yields.Select(y => y.Copies)]);
-    }
-
-    /// <summary>The pattern of these cells, with no more copies of a piece than are wanted.</summary>
-    public static Column Proper(StripGrid grid, IEnumerable<PatternCell> cells, IReadOnlyList<int> wanted)
-    {
-        var left = new Dictionary<int, int>();
-        var kept = new List<PatternCell>();
+        var cells = pattern.Cells.AsSpan();
+        Span<int> pieces = cells.Length <= 64 ? stackalloc int[cells.Length] : new int[cells.Length];
+        Span<int> copies = cells.Length <= 64 ? stackalloc int[cells.Length] : new int[cells.Length];
+        var kinds = 0;
         foreach (var cell in cells)
         {
             var piece = grid.Ways[cell.Way].Piece;
-            var room = left.TryGetValue(piece, out var rest) ? rest : wanted[piece];
-            var times = Math.Min(cell.Times, room);
-            left[piece] = room - times;
-            kept.Add(cell with { Times = times });
+            var at = kinds;
+            for (; at > 0 && pieces[at - 1] >= piece; at--) { }
+
+            if (at < kinds && pieces[at] == piece)
+            {
+                copies[at] += cell.Times;
+                continue;
+            }
+
+            pieces[at..kinds].CopyTo(pieces[(at + 1)..]);
+            copies[at..kinds].CopyTo(copies[(at + 1)..]);
+            (pieces[at], copies[at]) = (piece, cell.Times);
+            kinds++;
         }
 
-        return Of(grid, StripPattern.Of(grid, kept));
+        return new(pattern, [.. pieces[..kinds]], [.. copies[..kinds]]);
+    }
+
+    /// <summary>The column of so many of each way, with no more copies of a piece than are wanted.</summary>
+    public static Column Proper(StripGrid grid, ReadOnlySpan<int> timesOfWay, ReadOnlySpan<int> wanted)
+    {
+        var cells = new PatternCell[timesOfWay.Length - timesOfWay.Count(0)];
+        var count = 0;
+        for (var way = 0; way < timesOfWay.Length; way++)
+        {
+            if (timesOfWay[way] > 0)
+            {
+                var piece = grid.Ways[way].Piece;
+                var room = wanted[piece];
+                for (var i = 0; i < count; i++)
+                {
+                    room -= grid.Ways[cells[i].Way].Piece == piece ? cells[i].Times : 0;
+                }
+
+                if (room > 0)
+                {
+                    cells[count++] = new(way, Math.Min(room, timesOfWay[way]));
+                }
+            }
+        }
+
+        if (count < cells.Length)
+        {
+            Array.Resize(ref cells, count);
+        }
+
+        // Ways are in the order of height, so the last one gives the strip its own.
+        var height = count == 0 ? 0 : grid.Ways[cells[^1].Way].Height;
+        return Of(grid, new(height, ImmutableCollectionsMarshal.AsImmutableArray(cells)));
     }
 
     /// <summary>How often the column can be cut before it yields more than is wanted.</summary>
-    public int MostTimes(IReadOnlyList<int> wanted)
+    public int MostTimes(ReadOnlySpan<int> wanted)
     {
         var most = int.MaxValue;
         for (var i = 0; i < Pieces.Length; i++)

@@ -11,6 +11,7 @@ internal sealed class ColumnGenerator
 {
     // Below this relative overvaluation a new column is noise of the solver's floating point.
     private const long Tolerance = 1_000_000;
+    private const int StepsPerColumn = 500;
 
     private readonly StripGrid grid;
     private readonly WorkMeter meter;
@@ -20,6 +21,7 @@ internal sealed class ColumnGenerator
     private readonly long scale;
     private readonly HashSet<Column> forbidden = [];
     private readonly long[] duals;
+    private readonly int[] timesOfWay;
 
     public ColumnGenerator(StripGrid grid, WorkMeter meter)
     {
@@ -30,6 +32,7 @@ internal sealed class ColumnGenerator
         sums = new(grid.Heights);
         scale = StripKnapsack.ScaleFor(grid);
         duals = new long[grid.Pieces.Length];
+        timesOfWay = new int[grid.Ways.Length];
     }
 
     public int Count => master.Count;
@@ -53,17 +56,8 @@ internal sealed class ColumnGenerator
 
     public double Length => master.Length;
 
-    /// <summary>The columns of the solution of the last solve.</summary>
-    public IEnumerable<(Column Column, double Times)> Solution()
-    {
-        for (var row = 0; row < grid.Pieces.Length; row++)
-        {
-            if (master.Basic(row) is ({ } column, > 1e-6) basic)
-            {
-                yield return (column, basic.Times);
-            }
-        }
-    }
+    /// <summary>A column of the solution of the last solve and how often it is cut; null where the row has none.</summary>
+    public (Column? Column, double Times) Basic(int row) => master.Basic(row);
 
     public void Forbid(Column column) => forbidden.Add(column);
 
@@ -73,11 +67,10 @@ internal sealed class ColumnGenerator
     /// Solves for these counts, over columns that yield no more. False where no plan below <paramref name="cutoff"/>
     /// exists, or the work is used up.
     /// </summary>
-    public bool Solve(IReadOnlyList<int> wanted, long cutoff)
+    public bool Solve(ReadOnlySpan<int> counts, long cutoff)
     {
-        int[] counts = [.. wanted];
         master.Want(counts);
-        master.Allow(column => column.MostTimes(counts) > 0 && (forbidden.Count == 0 || !forbidden.Contains(column)));
+        master.Allow(counts, forbidden);
 
         while (!meter.MustStop && master.Solve())
         {
@@ -88,7 +81,7 @@ internal sealed class ColumnGenerator
 
             knapsack.Solve(duals, counts);
             Priced = true;
-            meter.Charge(knapsack.Cells);
+            meter.Charge(knapsack.Cells / 4);
             if (LowerBound(counts) >= cutoff)
             {
                 return false;
@@ -124,7 +117,7 @@ internal sealed class ColumnGenerator
         return sums.RoundUp((long)(((sum * worst.Height) + worst.Value - 1) / worst.Value));
     }
 
-    private bool AddImproving(int[] counts)
+    private bool AddImproving(ReadOnlySpan<int> counts)
     {
         var added = false;
         var last = 0L;
@@ -134,7 +127,10 @@ internal sealed class ColumnGenerator
             var worth = grid.Heights[h] * scale;
             if (value > last && value - worth > worth / Tolerance)
             {
-                var column = Column.Proper(grid, knapsack.Cut(h), counts);
+                Array.Clear(timesOfWay);
+                knapsack.Cut(h, timesOfWay);
+                var column = Column.Proper(grid, timesOfWay, counts);
+                meter.Charge(StepsPerColumn);
                 added |= !forbidden.Contains(column) && Add(column);
             }
 

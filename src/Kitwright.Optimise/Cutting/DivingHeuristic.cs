@@ -11,25 +11,26 @@ namespace Kitwright.Optimise.Cutting;
 /// R. Sadykov, F. Vanderbeck, A. Pessoa, I. Tahiri and E. Uchoa, "Primal heuristics for branch and price: the assets
 /// of diving methods", INFORMS Journal on Computing 31(2), 2019.
 /// </remarks>
-internal sealed class DivingHeuristic(ColumnGenerator generator, WorkMeter meter)
+internal sealed class DivingHeuristic(ColumnGenerator generator, int pieces, WorkMeter meter)
 {
     private readonly Stack<CutStrips> chosen = new();
+    private readonly List<int[]> counts = [];
     private ImmutableArray<CutStrips>? found;
     private long cutoff;
 
     /// <summary>Strips that cut the wanted pieces in less than <paramref name="below"/>, or null where none were found.</summary>
-    public ImmutableArray<CutStrips>? Search(IReadOnlyList<int> wanted, long below, int discrepancies, int depth)
+    public ImmutableArray<CutStrips>? Search(ReadOnlySpan<int> wanted, long below, int discrepancies, int depth)
     {
         chosen.Clear();
         found = null;
         cutoff = below;
-        Dive([.. wanted], 0, discrepancies, depth);
+        Dive(wanted, 0, 0, discrepancies, depth);
         return found;
     }
 
-    private void Dive(int[] wanted, long length, int discrepancies, int depth)
+    private void Dive(ReadOnlySpan<int> wanted, int level, long length, int discrepancies, int depth)
     {
-        if (wanted.All(count => count == 0))
+        if (!wanted.ContainsAnyExcept(0))
         {
             if (length < cutoff)
             {
@@ -40,47 +41,62 @@ internal sealed class DivingHeuristic(ColumnGenerator generator, WorkMeter meter
             return;
         }
 
-        var forbade = new List<Column>();
+        List<Column>? forbade = null;
         while (generator.Solve(wanted, cutoff - length))
         {
-            var solution = generator.Solution().ToList();
-            var (column, times) = Surest(solution, wanted);
-            if (times == 0)
+            if (Surest(wanted) is not ({ } column, var times))
             {
                 break;
             }
 
-            var left = (int[])wanted.Clone();
+            var left = Counts(level);
+            wanted.CopyTo(left);
             for (var i = 0; i < column.Pieces.Length; i++)
             {
                 left[column.Pieces[i]] -= Math.Min(left[column.Pieces[i]], times * column.Copies[i]);
             }
 
             chosen.Push(new(column.Pattern, times));
-            Dive(left, length + ((long)times * column.Height), discrepancies - forbade.Count, depth - 1);
+            Dive(left, level + 1, length + ((long)times * column.Height), discrepancies - (forbade?.Count ?? 0), depth - 1);
             chosen.Pop();
-            if (forbade.Count >= discrepancies || depth <= 0 || meter.MustStop)
+            if ((forbade?.Count ?? 0) >= discrepancies || depth <= 0 || meter.MustStop)
             {
                 break;
             }
 
             generator.Forbid(column);
-            forbade.Add(column);
+            (forbade ??= []).Add(column);
         }
 
-        foreach (var column in forbade)
+        foreach (var column in forbade ?? [])
         {
             generator.Permit(column);
         }
     }
 
-    /// <summary>The column nearest to a whole number of strips, and that number; rounding down where there is a choice.</summary>
-    private static (Column Column, int Times) Surest(List<(Column Column, double Times)> solution, int[] wanted)
+    /// <summary>One buffer for each level of the dive, kept from one dive to the next.</summary>
+    private int[] Counts(int level)
     {
-        var best = (Column: solution[0].Column, Times: 0);
-        var bestScore = double.NegativeInfinity;
-        foreach (var (column, times) in solution)
+        while (counts.Count <= level)
         {
+            counts.Add(new int[pieces]);
+        }
+
+        return counts[level];
+    }
+
+    /// <summary>The column nearest to a whole number of strips, and that number; rounding down where there is a choice.</summary>
+    private (Column? Column, int Times) Surest(ReadOnlySpan<int> wanted)
+    {
+        (Column? Column, int Times) best = (null, 0);
+        var bestScore = double.NegativeInfinity;
+        for (var row = 0; row < pieces; row++)
+        {
+            if (generator.Basic(row) is not ({ } column, > 1e-6 and var times))
+            {
+                continue;
+            }
+
             var whole = (int)Math.Floor(times + 1e-6);
             var score = whole >= 1 ? 1 + (whole / (whole + 1.0)) - (times - whole) * 0.001 : times;
             if (score > bestScore)
@@ -90,6 +106,6 @@ internal sealed class DivingHeuristic(ColumnGenerator generator, WorkMeter meter
             }
         }
 
-        return (best.Column, Math.Min(best.Times, Math.Max(1, best.Column.MostTimes(wanted))));
+        return best.Column is null ? best : (best.Column, Math.Min(best.Times, Math.Max(1, best.Column.MostTimes(wanted))));
     }
 }

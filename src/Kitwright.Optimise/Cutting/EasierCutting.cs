@@ -40,19 +40,19 @@ internal sealed class EasierCutting(StripGrid grid, StripSearch search, Purchase
     /// <summary>All columns that such a plan can use, or the most promising of those seen where they are too many.</summary>
     private IEnumerable<Column> Columns(ImmutableArray<long> duals, long longest, int highest)
     {
-        var worth = Int128.Zero;
-        for (var piece = 0; piece < duals.Length; piece++)
-        {
-            worth += (Int128)duals[piece] * grid.Counts[piece];
-        }
-
-        var slack = (long)(((Int128)longest * search.Generator.Scale) - worth);
-        var all = new ReducedCostEnumeration(grid, duals, search.Generator.Scale, meter).Columns(slack, MostColumns);
-        return (all ?? Seen(duals, slack)).Where(column => column.Height <= highest);
+        var enumeration = new ReducedCostEnumeration(grid, duals, search.Generator.Scale, meter);
+        var all = enumeration.Columns(longest, longest, MostColumns)?.Columns;
+        return (all ?? Seen(duals, longest)).Where(column => column.Height <= highest);
     }
 
-    private IEnumerable<Column> Seen(ImmutableArray<long> duals, long slack)
+    private IEnumerable<Column> Seen(ImmutableArray<long> duals, long longest)
     {
+        var slack = (Int128)longest * search.Generator.Scale;
+        for (var piece = 0; piece < duals.Length; piece++)
+        {
+            slack -= (Int128)duals[piece] * grid.Counts[piece];
+        }
+
         long ReducedCost(Column column)
         {
             var cost = column.Height * search.Generator.Scale;

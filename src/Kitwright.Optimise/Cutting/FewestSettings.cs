@@ -111,15 +111,15 @@ internal sealed class FewestSettings(
 
     private ImmutableArray<CutStrips>? Run(Solver solver, Variable[] times, ImmutableArray<CutStrips> start)
     {
-        var costOfNode = SetCover.StepsPerNode(grid, 2 * columns.Length);
-        var nodes = 1 + (meter.Left / costOfNode);
+        var costOfNode = SetCover.StepsPerNode(2 * columns.Length);
+        var nodes = 1 + (Math.Max(0, meter.Left - SetCover.StepsOfRoot(columns.Length)) / costOfNode);
         using var parameters = new MPSolverParameters();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
         solver.SetSolverSpecificParametersAsString(string.Create(CultureInfo.InvariantCulture, $"limits/totalnodes = {nodes}"));
         solver.SetTimeLimit((long)Math.Clamp(meter.UntilSafetyStop.TotalMilliseconds, 1, int.MaxValue));
         using var interrupt = meter.Cancellation.Register(() => solver.InterruptSolve());
         var status = solver.Solve(parameters);
-        meter.Charge((solver.Nodes() + 10) * costOfNode);
+        meter.Charge(SetCover.StepsOfRoot(columns.Length) + (solver.Nodes() * costOfNode));
         if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE))
         {
             return null;

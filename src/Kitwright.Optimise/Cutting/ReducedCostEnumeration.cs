@@ -16,6 +16,8 @@ namespace Kitwright.Optimise.Cutting;
 /// </remarks>
 internal sealed class ReducedCostEnumeration
 {
+    private const int StepsPerColumn = 1000;
+
     private readonly StripGrid grid;
     private readonly WorkMeter meter;
     private readonly ImmutableArray<long> values;
@@ -23,7 +25,10 @@ internal sealed class ReducedCostEnumeration
     private readonly long[][] best;
     private readonly int[] copies;
     private readonly int[] copiesOfPiece;
-    private readonly Dictionary<Column, int> found = [];
+    private readonly Int128 worth;
+    private readonly Dictionary<Column, Found> found = [];
+    private long target;
+    private long lowest;
     private long least;
     private int height;
     private int most;
@@ -38,15 +43,25 @@ internal sealed class ReducedCostEnumeration
         values = [.. grid.Ways.Select(way => duals[way.Piece])];
         copies = new int[grid.Ways.Length];
         copiesOfPiece = new int[grid.Pieces.Length];
+        for (var piece = 0; piece < duals.Length; piece++)
+        {
+            worth += (Int128)duals[piece] * grid.Counts[piece];
+        }
+
         best = BestCompletions();
     }
 
-    /// <summary>The columns, or null where there are more than <paramref name="mostColumns"/> or the work is used up.</summary>
-    /// <param name="slack">In 1/scale units.</param>
-    public IReadOnlyCollection<Column>? Columns(long slack, int mostColumns)
+    /// <summary>
+    /// The columns for plans up to a target, the highest one from <paramref name="from"/> to <paramref name="to"/> for
+    /// which there are no more of them than asked; null where there are more for each, or the work is used up.
+    /// </summary>
+    /// <param name="from">In units of length, like <paramref name="to"/>.</param>
+    public (IReadOnlyCollection<Column> Columns, long Target)? Columns(long from, long to, int mostColumns)
     {
         found.Clear();
         most = mostColumns;
+        lowest = from;
+        target = to;
         var way = 0;
         foreach (var h in grid.Heights)
         {
@@ -57,15 +72,18 @@ internal sealed class ReducedCostEnumeration
 
             height = h;
             waysUpToHeight = way;
-            least = (h * scale) - slack;
+            least = (h * scale) - Slack;
             if (!Extend(way - 1, grid.Width, 0, reachesHeight: false))
             {
                 return null;
             }
         }
 
-        return found.Keys;
+        return (found.Keys, target);
     }
+
+    /// <summary>What a strip may cost above the value of its pieces, in 1/scale units.</summary>
+    private long Slack => (long)((Int128)target * scale - worth);
 
     /// <summary>best[i][x]: the greatest value of ways below i within width x.</summary>
     private long[][] BestCompletions()
@@ -119,7 +137,7 @@ internal sealed class ReducedCostEnumeration
 
         if (way < 0)
         {
-            return Keep(room);
+            return Keep(room, (height * scale) - value);
         }
 
         var (piece, width) = (grid.Ways[way].Piece, grid.Ways[way].Width);
@@ -141,7 +159,7 @@ internal sealed class ReducedCostEnumeration
         return true;
     }
 
-    private bool Keep(int room)
+    private bool Keep(int room, long reducedCost)
     {
         for (var way = 0; way < waysUpToHeight; way++)
         {
@@ -152,16 +170,46 @@ internal sealed class ReducedCostEnumeration
             }
         }
 
-        var cells = Enumerable.Range(0, waysUpToHeight).Where(w => copies[w] > 0).Select(w => new PatternCell(w, copies[w]));
-        var column = Column.Of(grid, StripPattern.Of(grid, cells));
+        meter.Charge(StepsPerColumn);
+        var column = Column.Proper(grid, copies.AsSpan(0, waysUpToHeight), grid.Counts.AsSpan());
         // Of columns that yield the same, the one with the fewest pieces to trim.
-        var trims = column.Pattern.Cells.Where(c => grid.Ways[c.Way].Height < height).Sum(c => c.Times);
-        if (!found.TryGetValue(column, out var fewest) || trims < fewest)
+        var trims = 0;
+        foreach (var cell in column.Pattern.Cells)
         {
-            found.Remove(column);
-            found.Add(column, trims);
+            trims += grid.Ways[cell.Way].Height < height ? cell.Times : 0;
         }
 
-        return found.Count <= most && !meter.MustStop;
+        if (!found.TryGetValue(column, out var same) || trims < same.Trims)
+        {
+            found.Remove(column);
+            found.Add(column, new(trims, reducedCost));
+        }
+
+        return (found.Count <= most || LowerTarget()) && !meter.MustStop;
     }
+
+    /// <summary>Lowers the target until a good part of the columns drops out; false where it would be too low.</summary>
+    private bool LowerTarget()
+    {
+        long[] costs = [.. found.Values.Select(f => f.ReducedCost).Order()];
+        target = (long)((worth + costs[costs.Length * 3 / 4] - 1) / scale);
+        if (target < lowest)
+        {
+            return false;
+        }
+
+        var slack = Slack;
+        foreach (var (column, f) in found)
+        {
+            if (f.ReducedCost > slack)
+            {
+                found.Remove(column);
+            }
+        }
+
+        least = (height * scale) - slack;
+        return true;
+    }
+
+    private readonly record struct Found(int Trims, long ReducedCost);
 }

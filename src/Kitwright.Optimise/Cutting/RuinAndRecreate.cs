@@ -4,60 +4,128 @@ using Kitwright.Cutting;
 namespace Kitwright.Optimise.Cutting;
 
 /// <summary>
-/// Takes some strips out of a plan, mostly those that cost more than the linear program would pay, and dives for a
-/// shorter way of cutting their pieces.
+/// Takes some strips out of a plan, a wasteful one and others that yield the same pieces, and dives for a shorter way
+/// of cutting what they yielded.
 /// </summary>
 /// <remarks>
 /// G. Schrimpf, J. Schneider, H. Stamm-Wilbrandt and G. Dueck, "Record breaking optimization results using the ruin
-/// and recreate principle", Journal of Computational Physics 159 (2000). The random numbers have a fixed seed.
+/// and recreate principle", Journal of Computational Physics 159 (2000). The random numbers have a fixed seed. A little
+/// longer plans are accepted at first, to move on from where nothing is shorter; the best one is kept by the caller.
 /// </remarks>
 internal sealed class RuinAndRecreate(StripGrid grid, ColumnGenerator generator, DivingHeuristic dive, WorkMeter meter)
 {
     private const int SmallestRuin = 4;
+    private const int LargestRuin = 40;
+
+    /// <summary>Ruins up to this are searched more thoroughly: their dives are short.</summary>
+    private const int SmallRuin = 8;
+
+    /// <summary>How much longer a plan may become at first, as a share of the gap.</summary>
+    private const double Heat = 0.2;
 
     private readonly Random random = new(20_000);
+    private readonly bool[] touched = new bool[grid.Pieces.Length];
 
-    /// <summary>Goes on until it is told to be done or the work is used up; tells of every shorter plan.</summary>
+    /// <summary>Goes on until it is told to be done or the work is used up; tells of every plan that it accepts.</summary>
     /// <param name="duals">Feasible duals of all pieces.</param>
+    /// <param name="gap">Between the shortest plan and the bound, in units.</param>
     public void Improve(
         ImmutableArray<CutStrips> strips,
         ImmutableArray<long> duals,
         Func<bool> done,
-        Action<ImmutableArray<CutStrips>> better
+        Func<long> gap,
+        Action<ImmutableArray<CutStrips>> accepted
     )
     {
         strips = Merge(strips);
-        if (strips.Sum(s => s.Times) <= SmallestRuin)
-        {
-            return;
-        }
-
+        var (began, left) = (meter.Done, Math.Max(1, meter.Left));
         for (var round = 0; !done() && !meter.MustStop; round++)
         {
             // A plan of few strips would only be searched as a whole again.
-            var size = SmallestRuin + (round % Math.Min(9, strips.Sum(s => s.Times) - SmallestRuin));
+            var largest = Math.Min(LargestRuin, strips.Sum(s => s.Times) - 1);
+            if (largest < SmallestRuin)
+            {
+                return;
+            }
+
+            var size = random.Next(SmallestRuin, largest + 1);
             var (kept, taken) = Ruin(strips, duals, size);
-            // Every other round accepts an equal length, to move on from where nothing is shorter.
-            var below = CutStrips.TotalHeight(taken) + (round % 2);
-            if (dive.Search(Yield(taken), below, discrepancies: 1, depth: 2) is { } recreated)
+            var heat = Heat * (1 - ((double)(meter.Done - began) / left)) * random.NextDouble();
+            var below = CutStrips.TotalHeight(taken) + (round % 2) + (long)(heat * gap());
+            if (dive.Search(Yield(taken), below, discrepancies: size <= SmallRuin ? 1 : 0, depth: 3) is { } recreated)
             {
                 strips = Merge(Surplus.Remove(grid, [.. kept, .. recreated]));
-                better(strips);
+                accepted(strips);
             }
         }
     }
 
     private (List<CutStrips> Kept, List<CutStrips> Taken) Ruin(ImmutableArray<CutStrips> strips, ImmutableArray<long> duals, int size)
     {
-        var order = strips
-            .SelectMany(s => Enumerable.Repeat(s.Pattern, Math.Min(s.Times, size)))
-            .Select(pattern => (pattern, key: Math.Log(1 - random.NextDouble()) / (Waste(pattern, duals) + 0.02)))
-            .OrderByDescending(x => x.key)
-            .Take(size)
-            .GroupBy(x => x.pattern)
-            .ToDictionary(x => x.Key, x => x.Count());
-        var kept = strips.Select(s => s with { Times = s.Times - order.GetValueOrDefault(s.Pattern) }).Where(s => s.Times > 0);
-        return ([.. kept], [.. order.Select(x => new CutStrips(x.Key, x.Value))]);
+        Array.Clear(touched);
+        Span<int> left = strips.Length <= 256 ? stackalloc int[strips.Length] : new int[strips.Length];
+        Span<double> weights = strips.Length <= 256 ? stackalloc double[strips.Length] : new double[strips.Length];
+        for (var s = 0; s < strips.Length; s++)
+        {
+            left[s] = strips[s].Times;
+        }
+
+        for (var i = 0; i < size; i++)
+        {
+            for (var s = 0; s < strips.Length; s++)
+            {
+                weights[s] =
+                    left[s] == 0 ? 0
+                    : i == 0 ? Waste(strips[s].Pattern, duals) + 0.02
+                    : Shared(strips[s].Pattern) + 0.02;
+            }
+
+            var chosen = Choose(weights);
+            left[chosen]--;
+            foreach (var cell in strips[chosen].Pattern.Cells)
+            {
+                touched[grid.Ways[cell.Way].Piece] = true;
+            }
+        }
+
+        var (kept, taken) = (new List<CutStrips>(strips.Length), new List<CutStrips>(size));
+        for (var s = 0; s < strips.Length; s++)
+        {
+            if (left[s] > 0)
+            {
+                kept.Add(strips[s] with { Times = left[s] });
+            }
+
+            if (left[s] < strips[s].Times)
+            {
+                taken.Add(strips[s] with { Times = strips[s].Times - left[s] });
+            }
+        }
+
+        return (kept, taken);
+    }
+
+    /// <summary>One of them, each as likely as its weight.</summary>
+    private int Choose(ReadOnlySpan<double> weights)
+    {
+        var sum = 0.0;
+        foreach (var weight in weights)
+        {
+            sum += weight;
+        }
+
+        var point = random.NextDouble() * sum;
+        var chosen = 0;
+        for (var i = 0; i < weights.Length && point >= 0; i++)
+        {
+            if (weights[i] > 0)
+            {
+                chosen = i;
+                point -= weights[i];
+            }
+        }
+
+        return chosen;
     }
 
     /// <summary>The share of the strip's height that its pieces are not worth.</summary>
@@ -70,6 +138,18 @@ internal sealed class RuinAndRecreate(StripGrid grid, ColumnGenerator generator,
         }
 
         return Math.Max(0, 1 - (worth / generator.Scale / pattern.Height));
+    }
+
+    /// <summary>How many of the strip's kinds of pieces have been taken out with other strips.</summary>
+    private int Shared(StripPattern pattern)
+    {
+        var shared = 0;
+        foreach (var cell in pattern.Cells)
+        {
+            shared += touched[grid.Ways[cell.Way].Piece] ? 1 : 0;
+        }
+
+        return shared;
     }
 
     private int[] Yield(List<CutStrips> strips)

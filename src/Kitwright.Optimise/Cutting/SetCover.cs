@@ -15,15 +15,19 @@ namespace Kitwright.Optimise.Cutting;
 /// </remarks>
 internal static class SetCover
 {
-    /// <param name="Strips">The best strips found that are shorter than asked, or null.</param>
+    /// <param name="Strips">The best strips found, or null.</param>
     /// <param name="Exhausted">True where the search came to its end: nothing shorter exists over these columns.</param>
     internal sealed record Outcome(ImmutableArray<CutStrips>? Strips, bool Exhausted);
 
+    /// <param name="start">A plan over these columns to begin with, no longer than <paramref name="atMost"/>; or null.</param>
+    /// <param name="atLeast">No plan is shorter, in units.</param>
+    /// <param name="atMost">Longer plans are not asked for.</param>
     public static Outcome Solve(
         StripGrid grid,
         IReadOnlyCollection<Column> columns,
-        ImmutableArray<CutStrips> start,
+        ImmutableArray<CutStrips>? start,
         long atLeast,
+        long atMost,
         WorkMeter meter
     )
     {
@@ -32,16 +36,20 @@ internal static class SetCover
         using var objective = solver.Objective();
         objective.SetMinimization();
         var variables = columns.Select(column => Add(solver, rows, objective, grid, column)).ToArray();
-        using var length = solver.MakeConstraint(atLeast, CutStrips.TotalHeight(start));
+        using var length = solver.MakeConstraint(atLeast, atMost);
         foreach (var (column, variable) in columns.Zip(variables))
         {
             length.SetCoefficient(variable, column.Height);
         }
 
-        Hint(solver, grid, columns, variables, start);
+        if (start is { } hint)
+        {
+            Hint(solver, grid, columns, variables, hint);
+        }
+
         try
         {
-            return Run(solver, grid, columns, variables, start, meter);
+            return Run(solver, grid, columns, variables, atMost, meter);
         }
         finally
         {
@@ -57,8 +65,11 @@ internal static class SetCover
         }
     }
 
-    /// <summary>What a node costs SCIP, from measurements of 100 to 4,000 columns: about 0.5 µs a column.</summary>
-    internal static long StepsPerNode(StripGrid grid, int columns) => 20_000 + (500L * columns) + (1000L * grid.Pieces.Length);
+    /// <summary>What a node costs SCIP, from measurements of 50 to 3,000 columns: 0.3 ms and 0.6 µs a column.</summary>
+    internal static long StepsPerNode(int columns) => 300_000 + (600L * columns);
+
+    /// <summary>What the root costs it, presolving, cuts and heuristics: about 0.2 ms a column.</summary>
+    internal static long StepsOfRoot(int columns) => 200_000L * columns;
 
     private static Variable Add(Solver solver, Constraint[] rows, Objective objective, StripGrid grid, Column column)
     {
@@ -89,12 +100,12 @@ internal static class SetCover
         StripGrid grid,
         IReadOnlyCollection<Column> columns,
         Variable[] variables,
-        ImmutableArray<CutStrips> start,
+        long atMost,
         WorkMeter meter
     )
     {
-        var costOfNode = StepsPerNode(grid, columns.Count);
-        var nodes = 1 + (meter.Left / costOfNode);
+        var costOfNode = StepsPerNode(columns.Count);
+        var nodes = 1 + (Math.Max(0, meter.Left - StepsOfRoot(columns.Count)) / costOfNode);
         using var parameters = new MPSolverParameters();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
         solver.SetSolverSpecificParametersAsString(
@@ -103,7 +114,7 @@ internal static class SetCover
         solver.SetTimeLimit((long)Math.Clamp(meter.UntilSafetyStop.TotalMilliseconds, 1, int.MaxValue));
         using var interrupt = meter.Cancellation.Register(() => solver.InterruptSolve());
         var status = solver.Solve(parameters);
-        meter.Charge((solver.Nodes() + 10) * costOfNode);
+        meter.Charge(StepsOfRoot(columns.Count) + (solver.Nodes() * costOfNode));
         var exhausted = status is Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.INFEASIBLE;
         if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE))
         {
@@ -118,7 +129,7 @@ internal static class SetCover
         var enough = Enumerable
             .Range(0, grid.Pieces.Length)
             .All(piece => strips.Sum(s => s.Times * Surplus.CopiesOf(grid, s.Pattern, piece)) >= grid.Counts[piece]);
-        return enough && CutStrips.TotalHeight(strips) < CutStrips.TotalHeight(start)
+        return enough && CutStrips.TotalHeight(strips) <= atMost
             ? new(Surplus.Remove(grid, strips), exhausted)
             : new(null, exhausted && enough);
     }

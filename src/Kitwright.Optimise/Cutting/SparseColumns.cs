@@ -29,13 +29,33 @@ internal sealed class SparseColumns
 
     public double Dot(int column, double[] vector)
     {
-        var sum = 0.0;
-        for (var (i, end) = (From(column), ends[column]); i < end; i++)
+        unchecked
         {
-            sum += entries[i] * vector[rows[i]];
+            var from = From(column);
+            var coefficients = entries.AsSpan(from, ends[column] - from);
+            var at = rows.AsSpan(from, coefficients.Length);
+            var sum = 0.0;
+            for (var i = 0; i < coefficients.Length; i++)
+            {
+                sum += coefficients[i] * vector[at[i]];
+            }
+
+            return sum;
+        }
+    }
+
+    /// <summary>Whether no entry of the column is above the limit of its row.</summary>
+    public bool IsWithin(int column, ReadOnlySpan<int> limits)
+    {
+        for (var i = From(column); i < ends[column]; i++)
+        {
+            if (entries[i] > limits[rows[i]])
+            {
+                return false;
+            }
         }
 
-        return sum;
+        return true;
     }
 
     private int From(int column) => column == 0 ? 0 : ends[column - 1];

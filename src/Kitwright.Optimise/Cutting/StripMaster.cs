@@ -18,20 +18,12 @@ internal sealed class StripMaster
     private const double PivotTolerance = 1e-8;
     private const double ReducedCostTolerance = 1e-7;
     private const double FeasibilityTolerance = 1e-8;
-    private const int Nonbasic = -1;
+    private const int Nonbasic = WorkingColumns.Nonbasic;
 
     private readonly int rows;
     private readonly WorkMeter meter;
 
-    // Variables: 0 … rows-1 are the surplus of each row, then the columns.
-    private readonly List<Column?> columnOf = [];
-    private readonly List<double> cost = [];
-    private readonly SparseColumns program = new();
-    private readonly List<int> positionOf = [];
-    private readonly List<bool> ruledOut = [];
-    private readonly List<int> active = [];
-    private readonly List<bool> isActive = [];
-    private readonly Dictionary<Column, int> variableOf = [];
+    private readonly WorkingColumns columns;
     private readonly int[] startOf;
     private readonly double[] demand;
     private readonly double[] perturbation;
@@ -47,6 +39,7 @@ internal sealed class StripMaster
     {
         this.meter = meter;
         rows = grid.Pieces.Length;
+        columns = new(rows);
         startOf = new int[rows];
         demand = new double[rows];
         perturbation = new double[rows];
@@ -61,37 +54,31 @@ internal sealed class StripMaster
         for (var row = 0; row < rows; row++)
         {
             perturbation[row] = 1e-7 * (1 + random.NextDouble());
-            AddVariable(null, 0, [row], [-1]);
+            columns.Add(null, 0, [row], [-1]);
         }
 
         for (var row = 0; row < rows; row++)
         {
-            startOf[row] = columnOf.Count;
-            Add(Column.Of(grid, StripPattern.Of(grid, [new(grid.WaysOf[row][0], 1)])));
+            startOf[row] = columns.Count;
+            columns.Add(Column.Of(grid, StripPattern.Of(grid, [new(grid.WaysOf[row][0], 1)])));
         }
 
-        Want(grid.Counts);
+        Want(grid.Counts.AsSpan());
         StartAgain();
     }
 
-    /// <summary>Columns in the order in which they were added, first one for each piece alone.</summary>
-    public int Count => columnOf.Count - rows;
+    /// <summary>The columns kept, first one for each piece alone.</summary>
+    public int Count => columns.Count - rows;
 
-    public Column this[int column] => columnOf[rows + column]!;
+    public Column this[int column] => columns[rows + column]!;
 
     /// <summary>False where the column is being looked at already.</summary>
-    public bool Add(Column column)
-    {
-        if (!variableOf.TryAdd(column, columnOf.Count))
-        {
-            return Activate(variableOf[column]);
-        }
+    public bool Add(Column column) => columns.Add(column);
 
-        AddVariable(column, column.Height, [.. column.Pieces], [.. column.Copies.Select(copies => (double)copies)]);
-        return true;
-    }
+    /// <inheritdoc cref="WorkingColumns.Allow"/>
+    public void Allow(ReadOnlySpan<int> counts, HashSet<Column> forbidden) => columns.Allow(counts, forbidden);
 
-    public void Want(IReadOnlyList<int> counts)
+    public void Want(ReadOnlySpan<int> counts)
     {
         for (var row = 0; row < rows; row++)
         {
@@ -101,19 +88,10 @@ internal sealed class StripMaster
         ComputeValues();
     }
 
-    /// <summary>Holds every column that is being looked at to a rule; columns added later are allowed.</summary>
-    public void Allow(Predicate<Column> rule)
-    {
-        foreach (var variable in active)
-        {
-            ruledOut[variable] = columnOf[variable] is { } column && !rule(column);
-        }
-    }
-
     /// <summary>Solves over the columns that are allowed; false where numbers fail.</summary>
     public bool Solve()
     {
-        Forget();
+        columns.Forget(duals, basis, startOf);
         if (SolveFromHere())
         {
             return true;
@@ -131,7 +109,7 @@ internal sealed class StripMaster
             var length = 0.0;
             for (var row = 0; row < rows; row++)
             {
-                length += cost[basis[row]] * values[row];
+                length += columns.Cost(basis[row]) * values[row];
             }
 
             return length;
@@ -139,71 +117,23 @@ internal sealed class StripMaster
     }
 
     /// <summary>The variable that is basic in a row: a column, or null for a surplus; and its value.</summary>
-    public (Column? Column, double Times) Basic(int row) => (columnOf[basis[row]], values[row]);
+    public (Column? Column, double Times) Basic(int row) => (columns[basis[row]], values[row]);
 
     public double Dual(int piece) => duals[piece];
-
-    private void AddVariable(Column? column, double price, ReadOnlySpan<int> at, ReadOnlySpan<double> coefficients)
-    {
-        program.Add(at, coefficients);
-        columnOf.Add(column);
-        cost.Add(price);
-        positionOf.Add(Nonbasic);
-        ruledOut.Add(false);
-        isActive.Add(false);
-        Activate(columnOf.Count - 1);
-    }
-
-    private bool Activate(int variable)
-    {
-        if (isActive[variable])
-        {
-            return false;
-        }
-
-        isActive[variable] = true;
-        ruledOut[variable] = false;
-        active.Add(variable);
-        return true;
-    }
-
-    /// <summary>Looks no longer at the columns that are worst at the present duals; they come back when priced again.</summary>
-    private void Forget()
-    {
-        if (active.Count <= 400 + (6 * rows))
-        {
-            return;
-        }
-
-        var order = active
-            .Select(variable => (variable, worth: variable < 2 * rows || positionOf[variable] != Nonbasic ? double.NegativeInfinity : ReducedCost(variable)))
-            .OrderBy(x => x.worth)
-            .ToList();
-        active.Clear();
-        for (var i = 0; i < order.Count; i++)
-        {
-            var keep = i < 200 + (3 * rows) || double.IsNegativeInfinity(order[i].worth);
-            isActive[order[i].variable] = keep;
-            if (keep)
-            {
-                active.Add(order[i].variable);
-            }
-        }
-    }
 
     /// <summary>The basis of each piece cut alone; for pieces that are not wanted, of their surplus.</summary>
     private void StartAgain()
     {
         for (var row = 0; row < rows; row++)
         {
-            positionOf[basis[row]] = Nonbasic;
+            columns.Place(basis[row], Nonbasic);
         }
 
         for (var row = 0; row < rows; row++)
         {
             var alone = demand[row] > 0;
             basis[row] = alone ? startOf[row] : row;
-            positionOf[basis[row]] = row;
+            columns.Place(basis[row], row);
             direction[row] = alone ? 1 : -1;
         }
 
@@ -252,7 +182,7 @@ internal sealed class StripMaster
         var (worst, at) = (FeasibilityTolerance, -1);
         for (var row = 0; row < rows; row++)
         {
-            var violation = ruledOut[basis[row]] ? Math.Abs(values[row]) : -values[row];
+            var violation = columns.IsRuledOut(basis[row]) ? Math.Abs(values[row]) : -values[row];
             if (violation > worst)
             {
                 (worst, at) = (violation, row);
@@ -267,14 +197,14 @@ internal sealed class StripMaster
         inverse.CopyRow(leaving, pivotRow);
         var sign = values[leaving] < 0 ? -1.0 : 1.0;
         var (leastRatio, bestPivot, entering) = (double.PositiveInfinity, 0.0, -1);
-        foreach (var variable in active)
+        foreach (var variable in columns.Active)
         {
-            if (positionOf[variable] != Nonbasic || ruledOut[variable])
+            if (columns.Position(variable) != Nonbasic || columns.IsRuledOut(variable))
             {
                 continue;
             }
 
-            var pivot = sign * program.Dot(variable, pivotRow);
+            var pivot = sign * columns.Program.Dot(variable, pivotRow);
             if (pivot > PivotTolerance)
             {
                 var ratio = Math.Max(0, ReducedCost(variable)) / pivot;
@@ -285,13 +215,13 @@ internal sealed class StripMaster
             }
         }
 
-        meter.Charge(active.Count * 8L);
+        meter.Charge(columns.Active.Count * 8L);
         if (entering < 0)
         {
             return false;
         }
 
-        inverse.Times(program, entering, direction);
+        inverse.Times(columns.Program, entering, direction);
         Pivot(entering, leaving);
         return true;
     }
@@ -299,9 +229,9 @@ internal sealed class StripMaster
     private int MostNegativeReducedCost()
     {
         var (least, at) = (-ReducedCostTolerance, -1);
-        foreach (var variable in active)
+        foreach (var variable in columns.Active)
         {
-            if (positionOf[variable] == Nonbasic && !ruledOut[variable])
+            if (columns.Position(variable) == Nonbasic && !columns.IsRuledOut(variable))
             {
                 var reduced = ReducedCost(variable);
                 if (reduced < least)
@@ -311,20 +241,20 @@ internal sealed class StripMaster
             }
         }
 
-        meter.Charge(active.Count * 5L);
+        meter.Charge(columns.Active.Count * 5L);
         return at;
     }
 
     private bool PrimalPivot(int entering)
     {
-        inverse.Times(program, entering, direction);
+        inverse.Times(columns.Program, entering, direction);
         var (leastRatio, bestPivot, leaving) = (double.PositiveInfinity, 0.0, -1);
         for (var row = 0; row < rows; row++)
         {
             var pivot = direction[row];
             var ratio =
                 pivot > PivotTolerance ? Math.Max(0, values[row]) / pivot
-                : pivot < -PivotTolerance && ruledOut[basis[row]] ? 0
+                : pivot < -PivotTolerance && columns.IsRuledOut(basis[row]) ? 0
                 : double.PositiveInfinity;
             if (ratio < leastRatio - 1e-12 || (ratio <= leastRatio + 1e-12 && Math.Abs(pivot) > bestPivot))
             {
@@ -350,13 +280,13 @@ internal sealed class StripMaster
         inverse.CopyRow(leaving, pivotRow);
         BasisInverse.AddScaled(duals, pivotRow, price);
         inverse.Pivot(direction, leaving);
-        positionOf[basis[leaving]] = Nonbasic;
+        columns.Place(basis[leaving], Nonbasic);
         basis[leaving] = entering;
-        positionOf[entering] = leaving;
+        columns.Place(entering, leaving);
         meter.Charge(((long)rows * rows / 2) + (4L * rows));
     }
 
-    private double ReducedCost(int variable) => cost[variable] - program.Dot(variable, duals);
+    private double ReducedCost(int variable) => columns.Cost(variable) - columns.Program.Dot(variable, duals);
 
     private void ComputeValues()
     {
@@ -372,7 +302,7 @@ internal sealed class StripMaster
             var sum = 0.0;
             for (var row = 0; row < rows; row++)
             {
-                sum += cost[basis[row]] * column[row];
+                sum += columns.Cost(basis[row]) * column[row];
             }
 
             duals[piece] = sum;
@@ -381,7 +311,7 @@ internal sealed class StripMaster
 
     private bool Refresh()
     {
-        if (!inverse.Compute(program, basis))
+        if (!inverse.Compute(columns.Program, basis))
         {
             return false;
         }

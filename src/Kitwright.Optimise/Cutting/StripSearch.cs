@@ -9,6 +9,9 @@ namespace Kitwright.Optimise.Cutting;
 /// </summary>
 internal sealed class StripSearch
 {
+    /// <summary>With more kinds of pieces the set cover over few columns finds nothing that dives do not.</summary>
+    private const int MostPiecesToShorten = 25;
+
     private readonly StripGrid grid;
     private readonly WorkMeter meter;
     private readonly Func<ImmutableArray<CutStrips>, long, bool> goodEnough;
@@ -64,31 +67,30 @@ internal sealed class StripSearch
             return;
         }
 
-        var worth = Int128.Zero;
-        for (var piece = 0; piece < duals.Length; piece++)
+        var dive = new DivingHeuristic(generator, grid.Pieces.Length, meter);
+        if (!Done && dive.Search(grid.Counts.AsSpan(), Length, discrepancies: 0, depth: 0) is { } strips)
         {
-            worth += (Int128)duals[piece] * grid.Counts[piece];
+            Take(Surplus.Remove(grid, strips));
         }
 
-        var dive = new DivingHeuristic(generator, meter);
-        foreach (var (discrepancies, depth) in new[] { (0, 0), (1, 2), (2, 3) })
-        {
-            using (meter.Share(0.1))
-            {
-                if (!Done && dive.Search(grid.Counts, Length, discrepancies, depth) is { } strips)
-                {
-                    Take(Surplus.Remove(grid, strips));
-                }
-            }
-        }
-
-        var enumeration = new ReducedCostEnumeration(grid, duals, generator.Scale, meter);
-        Close(enumeration, worth, mostColumns: 300, onlyWhole: true);
         var recreate = new RuinAndRecreate(grid, generator, dive, meter);
-        Recreate(recreate, duals, 0.1);
-        foreach (var mostColumns in new[] { 150, 1500, 4000 })
+        Recreate(recreate, duals, 0.01);
+        if (!Done && !meter.MustStop)
         {
-            Close(enumeration, worth, mostColumns, onlyWhole: false);
+            var enumeration = new ReducedCostEnumeration(grid, duals, generator.Scale, meter);
+            Close(enumeration, Length - 1, mostColumns: 300, 0.5);
+            Recreate(recreate, duals, 0.05);
+            Shorten(enumeration);
+            Recreate(recreate, duals, 0.05);
+            foreach (var (mostColumns, share) in new[] { (150, 0.05), (600, 0.1), (1500, 0.2), (4000, 0.3), (8000, 0.4), (16000, 1) })
+            {
+                if (!Close(enumeration, BestBound, mostColumns, share))
+                {
+                    break;
+                }
+
+                Recreate(recreate, duals, 0.03);
+            }
         }
 
         Recreate(recreate, duals, 1);
@@ -96,7 +98,7 @@ internal sealed class StripSearch
 
     private void SolveLinearProgram()
     {
-        generator.Solve(grid.Counts, long.MaxValue);
+        generator.Solve(grid.Counts.AsSpan(), long.MaxValue);
         if (generator.Priced)
         {
             Bound = StripBound.Greater(Bound, generator.Bound());
@@ -109,7 +111,7 @@ internal sealed class StripSearch
     {
         using (meter.Share(share))
         {
-            recreate.Improve(Best, duals, () => Done, Take);
+            recreate.Improve(Best, duals, () => Done, () => Length - BestBound, Take);
         }
     }
 
@@ -133,57 +135,57 @@ internal sealed class StripSearch
     /// Every plan no longer than a target uses only columns whose reduced cost is within the target less the value of
     /// the demand. The set cover over them finds the best such plan, or shows that there is none.
     /// </summary>
-    /// <param name="onlyWhole">Whether to leave it where the columns for every shorter plan are too many.</param>
-    private void Close(ReducedCostEnumeration enumeration, Int128 worth, int mostColumns, bool onlyWhole)
+    /// <param name="from">The lowest target worth trying; the highest is just below the present length.</param>
+    /// <returns>False where the search did not come to its end, so that a larger one will not.</returns>
+    private bool Close(ReducedCostEnumeration enumeration, long from, int mostColumns, double share)
     {
-        if (Done || meter.MustStop || HighestTarget(enumeration, worth, mostColumns, onlyWhole) is not ({ } columns, var target))
+        if (Done || meter.MustStop)
+        {
+            return false;
+        }
+
+        using (meter.Share(share))
+        {
+            if (enumeration.Columns(from, Length - 1, mostColumns) is not var (columns, target) || meter.Left < SetCover.StepsOfRoot(columns.Count))
+            {
+                return false;
+            }
+
+            var outcome = SetCover.Solve(grid, columns, start: null, BestBound, target, meter);
+            if (outcome.Strips is { } strips)
+            {
+                Take(strips);
+            }
+
+            if (outcome.Exhausted)
+            {
+                Searched = Math.Max(Searched, Math.Min(Length, sums.RoundUp(target + 1)));
+                Look();
+            }
+
+            return outcome.Exhausted;
+        }
+    }
+
+    /// <summary>A shorter plan over the most promising columns and those of the present plan; proves nothing.</summary>
+    private void Shorten(ReducedCostEnumeration enumeration)
+    {
+        if (Done || meter.MustStop || grid.Pieces.Length > MostPiecesToShorten)
         {
             return;
         }
 
-        var start = Best.Select(strips => Column.Of(grid, strips.Pattern));
-        var outcome = SetCover.Solve(grid, [.. columns.Union(start)], Best, BestBound, meter);
-        if (outcome.Strips is { } strips)
+        using (meter.Share(0.05))
         {
-            Take(strips);
-        }
-
-        if (outcome.Exhausted)
-        {
-            Searched = Math.Max(Searched, Math.Min(Length, sums.RoundUp(target + 1)));
-            Look();
-        }
-    }
-
-    /// <summary>The highest target below the present length with no more columns than asked, and the columns.</summary>
-    private (IReadOnlyCollection<Column> Columns, long Target)? HighestTarget(
-        ReducedCostEnumeration enumeration,
-        Int128 worth,
-        int mostColumns,
-        bool onlyWhole
-    )
-    {
-        (IReadOnlyCollection<Column>, long)? best = null;
-        var (low, high) = (BestBound, Length - 1);
-        // The highest target first: it is the one that proves the plan best.
-        for (var target = high; low <= high; target = (low + high) / 2)
-        {
-            var columns = enumeration.Columns((long)(((Int128)target * generator.Scale) - worth), mostColumns);
-            if (columns is not null)
+            if (enumeration.Columns(BestBound, Length - 1, mostColumns: 150) is var (columns, _))
             {
-                best = ([.. columns], target);
-                low = target + 1;
-            }
-            else if (onlyWhole || meter.MustStop)
-            {
-                return null;
-            }
-            else
-            {
-                high = target - 1;
+                var present = Best.Select(strips => Column.Of(grid, strips.Pattern));
+                var outcome = SetCover.Solve(grid, [.. columns.Union(present)], Best, BestBound, Length, meter);
+                if (outcome.Strips is { } strips)
+                {
+                    Take(strips);
+                }
             }
         }
-
-        return best;
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using System.Runtime.Intrinsics;
 
 namespace Kitwright.Cutting;
 
@@ -87,17 +88,16 @@ public sealed class StripKnapsack
     /// <summary>The value of the best strip no higher than candidate height number <paramref name="height"/>.</summary>
     public long Value(int height) => valueOfHeight[height];
 
-    /// <summary>A strip of that value.</summary>
-    public ImmutableArray<PatternCell> Cut(int height)
+    /// <summary>A strip of that value: adds to each way how often it is cut.</summary>
+    public void Cut(int height, Span<int> timesOfWay)
     {
-        var cells = new SortedDictionary<int, int>();
         var left = capacity;
         for (var i = itemsUpToHeight[height] - 1; i >= 0; i--)
         {
             var item = items[i];
             while ((taken[(i * (long)wordsPerItem) + (left >> 6)] >> (left & 63) & 1) != 0)
             {
-                cells[item.Way] = cells.GetValueOrDefault(item.Way) + item.Copies;
+                timesOfWay[item.Way] += item.Copies;
                 left -= item.Width;
                 if (!item.Repeats)
                 {
@@ -105,8 +105,6 @@ public sealed class StripKnapsack
                 }
             }
         }
-
-        return [.. cells.Select(cell => new PatternCell(cell.Key, cell.Value))];
     }
 
     private void Admit(int way, long value, int count)
@@ -140,29 +138,82 @@ public sealed class StripKnapsack
         return bits;
     }
 
+    // Four cells at a time where the machine can: a block of equal copies reads only cells that are done with. Sums stay
+    // below 2^62 (see ScaleFor), so that nothing overflows unseen.
     private void TakeRepeatedly(int width, long value, Span<ulong> bits)
     {
-        for (var x = width; x < best.Length; x++)
+        unchecked
         {
-            var with = best[x - width] + value;
-            if (with > best[x])
+            var cells = best.AsSpan();
+            var x = width;
+            if (width >= Vector256<long>.Count && Vector256.IsHardwareAccelerated)
             {
-                best[x] = with;
-                bits[x >> 6] |= 1UL << (x & 63);
+                for (; (x & 3) != 0 && x < cells.Length; x++)
+                {
+                    TakeCell(cells, x, width, value, bits);
+                }
+
+                var values = Vector256.Create(value);
+                for (; x + Vector256<long>.Count <= cells.Length; x += Vector256<long>.Count)
+                {
+                    TakeCells(ref cells[0], x, width, values, bits);
+                }
+            }
+
+            for (; x < cells.Length; x++)
+            {
+                TakeCell(cells, x, width, value, bits);
             }
         }
     }
 
     private void TakeOnce(int width, long value, Span<ulong> bits)
     {
-        for (var x = best.Length - 1; x >= width; x--)
+        unchecked
         {
-            var with = best[x - width] + value;
-            if (with > best[x])
+            var cells = best.AsSpan();
+            var x = cells.Length - 1;
+            if (Vector256.IsHardwareAccelerated)
             {
-                best[x] = with;
-                bits[x >> 6] |= 1UL << (x & 63);
+                for (; (x & 3) != 3 && x >= width; x--)
+                {
+                    TakeCell(cells, x, width, value, bits);
+                }
+
+                var values = Vector256.Create(value);
+                for (; x - 3 >= width; x -= Vector256<long>.Count)
+                {
+                    TakeCells(ref cells[0], x - 3, width, values, bits);
+                }
             }
+
+            for (; x >= width; x--)
+            {
+                TakeCell(cells, x, width, value, bits);
+            }
+        }
+    }
+
+    private static void TakeCell(Span<long> cells, int x, int width, long value, Span<ulong> bits)
+    {
+        var with = cells[x - width] + value;
+        if (with > cells[x])
+        {
+            cells[x] = with;
+            bits[x >> 6] |= 1UL << (x & 63);
+        }
+    }
+
+    /// <param name="x">A multiple of 4, so that the four bits lie in one word.</param>
+    private static void TakeCells(ref long cells, int x, int width, Vector256<long> value, Span<ulong> bits)
+    {
+        var with = Vector256.LoadUnsafe(ref cells, (nuint)(x - width)) + value;
+        var without = Vector256.LoadUnsafe(ref cells, (nuint)x);
+        var more = Vector256.GreaterThan(with, without);
+        if (more != Vector256<long>.Zero)
+        {
+            Vector256.ConditionalSelect(more, with, without).StoreUnsafe(ref cells, (nuint)x);
+            bits[x >> 6] |= (ulong)more.ExtractMostSignificantBits() << (x & 63);
         }
     }
 
