@@ -3,6 +3,7 @@ using Kitwright.App.Components;
 using Kitwright.App.Features.BlockDrawing;
 using Kitwright.App.Features.Desk;
 using Kitwright.App.Features.PatternStop;
+using Kitwright.App.Features.QuiltFiles;
 using Microsoft.AspNetCore.DataProtection.KeyManagement;
 using Microsoft.AspNetCore.DataProtection.XmlEncryption;
 using Microsoft.AspNetCore.Hosting.StaticWebAssets;
@@ -64,6 +65,7 @@ public static class WebApp
         app.MapFonts();
         app.MapBooklet();
         app.MapDrawing();
+        app.MapQuiltFiles();
         app.MapApi();
         app.MapRazorComponents<Document>()
             .AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = null);

@@ -24,6 +24,8 @@ public sealed class LookTest(Chromium chromium)
     [InlineData("/quilts/lantern-steps/settings?repeat=3")]
     [InlineData($"{Stars}/sizes?for=bed-twin&drawup=4")]
     [InlineData($"{Stars}/draw")]
+    [InlineData($"{Stars}/files")]
+    [InlineData("/open")]
     public async Task A_page_fits_every_width_and_axe_finds_nothing_serious(string path)
     {
         await using var visit = await chromium.Open(path, 1280);
