@@ -14,6 +14,7 @@ public static class CommandLine
             PlanCommand.Make(),
             CheckCommand.Make(),
             CutCommand.Make(),
+            StashCommand.Make(),
             KitsCommand.Make(),
             BookletCommand.Make(),
             SewCommand.Make(),

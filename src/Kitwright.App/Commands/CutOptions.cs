@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using Kitwright.App.Planning;
 using Kitwright.Cutting.Sheets;
 using Kitwright.Measure;
 using Kitwright.Optimise.Cutting;
@@ -106,12 +107,7 @@ internal sealed class CutOptions
         {
             (_, { } limit) => new("seconds", (long)(limit * 1_000_000_000), TimeSpan.FromSeconds(limit)),
             ({ } limit, _) => new("work", limit, TimeSpan.FromSeconds(MostSeconds)),
-            _ => parsed.GetValue(budget) switch
-            {
-                "while-you-type" => WorkBudget.WhileYouType,
-                "thorough" => WorkBudget.Thorough,
-                _ => WorkBudget.Normal,
-            },
+            _ => Cutters.Limit(parsed.GetValue(budget)!),
         };
 
     private ListMeasure Measure(OptionResult? given) =>

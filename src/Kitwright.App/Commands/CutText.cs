@@ -129,7 +129,7 @@ internal static class CutText
             output.WriteLine(words.Say("cut.instructions.cost", ("cost", cost), ("bound", least)));
         }
 
-        if (cut.SheetsBound is { } fewest)
+        if (cut.SheetsBound is { } fewest and > 0)
         {
             output.WriteLine(words.Say("cut.instructions.fewest", ("bound", fewest)));
         }

@@ -26,11 +26,25 @@ internal static class SheetCutting
             demand,
             terms.Goal == "sheets" ? SheetGoal.FewestSheets : SheetGoal.Cost
         );
+        var (cut, findings) = Timed(
+            () => SheetRoom.Plan(problem, terms.Budget, terms.Seed, cancel),
+            planned => (planned.Value, planned.Findings),
+            terms
+        );
+        return (cut, [.. unknown, .. findings.Select(f => f with { Place = PlaceOf(f.Place, list) })]);
+    }
+
+    /// <summary>A plan with the time that it took, as it is written.</summary>
+    /// <param name="terms">Of the list; null for cloths measured in inches.</param>
+    public static (CutOutcome? Cut, ImmutableArray<Finding> Findings) Timed<T>(
+        Func<T> make,
+        Func<T, (SheetPlan? Plan, ImmutableArray<Finding> Findings)> read,
+        CutTerms? terms = null
+    )
+    {
         var started = Stopwatch.GetTimestamp();
-        var planned = SheetRoom.Plan(problem, terms.Budget, terms.Seed, cancel);
-        var seconds = Stopwatch.GetElapsedTime(started).TotalSeconds;
-        var findings = planned.Findings.Select(f => f with { Place = PlaceOf(f.Place, list) });
-        return (planned.Value is { } plan ? Outcome(plan, terms, seconds) : null, [.. unknown, .. findings]);
+        var (plan, findings) = read(make());
+        return (plan is null ? null : Outcome(plan, terms, Stopwatch.GetElapsedTime(started).TotalSeconds), findings);
     }
 
     /// <summary>A roll as the one cloth of open length, at one a unit of length.</summary>
@@ -72,18 +86,19 @@ internal static class SheetCutting
     private static string PlaceOf(string place, PieceList list) =>
         list.Pieces.FirstOrDefault(piece => IdOf(piece).Value == place) is { } found ? $"line {found.Line}" : place;
 
-    private static CutOutcome Outcome(SheetPlan plan, CutTerms terms, double seconds)
+    private static CutOutcome Outcome(SheetPlan plan, CutTerms? terms, double seconds)
     {
-        var isRoll = terms.Width is not null;
-        Measured Of(Length length) => new(length, terms.Measure.Unit);
-        var length = terms.Straightening + Length.Inches(plan.Cost);
+        var isRoll = terms?.Width is not null;
+        var straightening = terms?.Straightening ?? Length.Zero;
+        Measured Of(Length length) => new(length, terms?.Measure.Unit);
+        var length = straightening + Length.Inches(plan.Cost);
         var counted = plan.Problem.Goal == SheetGoal.FewestSheets;
-        var tree = new CutTree(plan, terms.Measure.Unit);
+        var tree = new CutTree(plan, terms?.Measure.Unit);
         return new(
             plan.Proof.Status == ProofStatus.Proved ? "proved" : "within",
             isRoll ? Of(length) : null,
-            isRoll && plan.Proof.Bound is { } least ? Of(terms.Straightening + Length.Inches(least)) : null,
-            isRoll && !terms.Increments.IsEmpty ? Of(terms.Purchase(length)) : null,
+            isRoll && plan.Proof.Bound is { } least ? Of(straightening + Length.Inches(least)) : null,
+            isRoll && !terms!.Increments.IsEmpty ? Of(terms.Purchase(length)) : null,
             isRoll ? null : LengthText.Mixed(plan.Cost),
             isRoll || counted || plan.Proof.Bound is null ? null : LengthText.Mixed(plan.Proof.Bound.Value),
             plan.Figures.Sheets,

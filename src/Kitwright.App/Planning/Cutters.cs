@@ -8,12 +8,15 @@ public static class Cutters
 {
     public static CutCloth Named(string budget, CancellationToken cancel)
     {
-        var limit = budget switch
+        var limit = Limit(budget);
+        return problem => ClothCutter.Cut(problem, limit, cancel);
+    }
+
+    public static WorkBudget Limit(string budget) =>
+        budget switch
         {
             "while-you-type" => WorkBudget.WhileYouType,
             "thorough" => WorkBudget.Thorough,
             _ => WorkBudget.Normal,
         };
-        return problem => ClothCutter.Cut(problem, limit, cancel);
-    }
 }

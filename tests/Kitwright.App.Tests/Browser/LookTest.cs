@@ -17,6 +17,7 @@ public sealed class LookTest(Chromium chromium)
     [InlineData($"{Stars}/pull?at=cloth/B")]
     [InlineData($"{Stars}/kits")]
     [InlineData($"{Stars}/pattern")]
+    [InlineData($"{Stars}/stash?have=8%20fat%20quarters")]
     [InlineData("/shop/stock")]
     [InlineData("/shop/terms")]
     [InlineData("/shop/terms?try=sold-by:meter,steps:quarter-meters")]

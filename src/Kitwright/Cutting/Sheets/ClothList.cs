@@ -66,6 +66,18 @@ public sealed record ClothList(ImmutableArray<StockSheet> Sheets)
         return new(sheets.Count == 0 ? null : new(sheets.ToImmutable()), findings);
     }
 
+    /// <summary>A list with columns where its first line names them, otherwise lines as a quilter writes them down.</summary>
+    /// <param name="usualWidth">Of yards and strips whose width is not said.</param>
+    public static Checked<ClothList> ReadAny(byte[] bytes, Length usualWidth)
+    {
+        var text = ListText.Of(bytes);
+        var first = text.AsSpan().TrimStart();
+        first = first[..Math.Max(0, first.IndexOfAny('\r', '\n'))];
+        return first.Contains("width", StringComparison.OrdinalIgnoreCase) && first.Contains("height", StringComparison.OrdinalIgnoreCase)
+            ? Read(bytes, ListMeasure.Inches)
+            : StashText.Read(text, usualWidth);
+    }
+
     private static Rational Dearest => 1_000_000_000;
 
     private static PathId IdOf(int line) => new PathId("cloth").Child("line", line);

@@ -10,6 +10,18 @@ namespace Kitwright.Cutting.Sheets;
 /// </summary>
 internal static class ListText
 {
+    /// <summary>The whole text, in whatever encoding it is; empty where it is larger than any list.</summary>
+    public static string Of(byte[] bytes)
+    {
+        if (TableText.TooBig(bytes) is not null)
+        {
+            return "";
+        }
+
+        using var text = TableText.Open(bytes);
+        return text.ReadToEnd();
+    }
+
     public static ImmutableArray<Finding> Read(
         byte[] bytes,
         ListMeasure measure,
