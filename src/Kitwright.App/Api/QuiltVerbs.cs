@@ -7,6 +7,7 @@ using Kitwright.Kits;
 using Kitwright.Optimise.Allocation;
 using Kitwright.Plans;
 using Kitwright.Print.Pages;
+using Kitwright.Publishing;
 using Kitwright.Quilts;
 using Microsoft.AspNetCore.Mvc;
 
@@ -90,6 +91,11 @@ internal static class QuiltVerbs
         if (!TryPaper(query.Paper, out var paper))
         {
             return ApiAnswer.Refused(Finding.Of("api.query", "query/paper", ("name", "paper"), ("text", query.Paper!), ("wanted", "letter, a4")));
+        }
+
+        if (quilt.Value is { } asked && PublicQuilt.NoBooklet(asked) is { } refused)
+        {
+            return ApiAnswer.Refused(refused);
         }
 
         var planned = Planned(quilt, query.Plan, workbench, cancel);

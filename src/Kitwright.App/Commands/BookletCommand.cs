@@ -4,6 +4,7 @@ using Kitwright.App.Web;
 using Kitwright.Findings;
 using Kitwright.Piecing;
 using Kitwright.Print.Pages;
+using Kitwright.Publishing;
 using Kitwright.Words;
 
 namespace Kitwright.App.Commands;
@@ -62,6 +63,11 @@ internal static class BookletCommand
         if (quilt.Value is null || shelf.Value is null)
         {
             return findings;
+        }
+
+        if (PublicQuilt.NoBooklet(quilt.Value) is { } refused)
+        {
+            return [.. findings, refused];
         }
 
         var (chosen, unknown) = Inputs.Find(quilt.Value, colorway);

@@ -4,6 +4,7 @@ using Kitwright.Findings;
 using Kitwright.Kits;
 using Kitwright.Optimise.Allocation;
 using Kitwright.Plans;
+using Kitwright.Publishing;
 using Kitwright.Quilts;
 
 namespace Kitwright.App.Planning;
@@ -24,10 +25,21 @@ public static class KitRoom
         CancellationToken cancel
     )
     {
+        if (quilt.Licensed is { Kits: false } license)
+        {
+            return Checked<KitPlan>.Failed(Finding.Of("license.kits", "/licensed/kits", ("owner", license.Owner)));
+        }
+
         var findings = ImmutableArray.CreateBuilder<Finding>();
         var lines = ImmutableArray.CreateBuilder<KitLine>();
         foreach (var colorway in quilt.Colorways.Where(c => wanted.ContainsKey(c.Name)))
         {
+            if (LicensedNeeds.Of(quilt, colorway) is { } typed)
+            {
+                lines.Add(new(colorway.Name, null, InTheBag(typed, withBacking), wanted[colorway.Name]));
+                continue;
+            }
+
             var planned = plan(colorway);
             findings.AddRange(planned.Findings);
             if (planned.Plan is { } found)

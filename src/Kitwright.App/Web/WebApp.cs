@@ -2,6 +2,7 @@ using Kitwright.App.Api;
 using Kitwright.App.Components;
 using Kitwright.App.Features.BlockDrawing;
 using Kitwright.App.Features.Desk;
+using Kitwright.App.Features.Licensing;
 using Kitwright.App.Features.PatternStop;
 using Kitwright.App.Features.QuiltFiles;
 using Microsoft.AspNetCore.DataProtection.KeyManagement;
@@ -66,6 +67,7 @@ public static class WebApp
         app.MapBooklet();
         app.MapDrawing();
         app.MapQuiltFiles();
+        app.MapPublicPage();
         app.MapApi();
         app.MapRazorComponents<Document>()
             .AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = null);

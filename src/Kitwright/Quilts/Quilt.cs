@@ -43,7 +43,13 @@ public enum Value
 }
 
 /// <summary>What the owner of a pattern allows.</summary>
-public sealed record License(string Owner, bool Kits, bool PreCut, bool Resize, bool ShowDrawing, bool Split);
+public sealed record License(string Owner, bool Kits, bool PreCut, bool Resize, bool ShowDrawing, bool Split)
+{
+    /// <summary>
+    /// Lengths for one kit by role, as the bought pattern states them; kits are made from these where there are any.
+    /// </summary>
+    public ImmutableSortedDictionary<string, Length> Lengths { get; init; } = ImmutableSortedDictionary<string, Length>.Empty;
+}
 
 /// <summary>A block by its patches, drawn on a grid.</summary>
 /// <param name="Grid">Divisions across and down, for drawing; patches need not lie on it.</param>

@@ -75,6 +75,11 @@ public static class QuiltRules
             }
         }
 
+        foreach (var role in (quilt.Licensed?.Lengths.Keys ?? []).Where(role => !known.Contains(role)))
+        {
+            report.Fault("quilt.role.unknown", $"/licensed/lengths/{role}", ("role", role));
+        }
+
         for (var i = 0; i < quilt.Roles.Length; i++)
         {
             if (!used.Contains(quilt.Roles[i].Id))

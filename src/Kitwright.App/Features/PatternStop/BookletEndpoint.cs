@@ -3,6 +3,7 @@ using Kitwright.App.Planning;
 using Kitwright.App.Web;
 using Kitwright.Findings;
 using Kitwright.Print.Pages;
+using Kitwright.Publishing;
 using Kitwright.Words;
 
 namespace Kitwright.App.Features.PatternStop;
@@ -25,6 +26,15 @@ public static class BookletEndpoint
         if ((colorway is not null && chosen is null) || !TryPaper(paper, out var size))
         {
             return Results.NotFound();
+        }
+
+        if (PublicQuilt.NoBooklet(quilt) is { } refused)
+        {
+            return Results.Problem(
+                $"{Saying.Say(refused.Reason)} {Saying.Say(refused.Remedy)}",
+                statusCode: StatusCodes.Status403Forbidden,
+                title: Saying.Say("web.pattern.none")
+            );
         }
 
         var planned = workbench.Plan(quilt, chosen?.Name);

@@ -1,6 +1,7 @@
 using System.Text;
 using Kitwright.App.Web;
 using Kitwright.Print.Pictures;
+using Kitwright.Publishing;
 using Kitwright.Quilts;
 
 namespace Kitwright.App.Features.QuiltFiles;
@@ -59,7 +60,9 @@ public static class FileEndpoints
         }
 
         var chosen = colorway is null ? quilt.Colorways.FirstOrDefault() : quilt.Colorway(colorway);
-        return colorway is not null && chosen is null ? null : QuiltPictureFile.Of(quilt, chosen, workbench.Shelf);
+        return colorway is not null && chosen is null || PublicQuilt.Of(quilt) is { Shows: false }
+            ? null
+            : QuiltPictureFile.Of(quilt, chosen, workbench.Shelf);
     }
 
     private static Quilt? Find(string slug, IWorkbench workbench) => workbench.Quilts.FirstOrDefault(q => q.Slug == slug)?.Quilt;

@@ -51,7 +51,21 @@ internal static class QuiltReader
             fields.Required("resize").Flag(),
             fields.Required("showDrawing").Flag(),
             fields.Required("split").Flag()
-        );
+        )
+        {
+            Lengths = ReadLengths(fields.Optional("lengths")),
+        };
+    }
+
+    private static ImmutableSortedDictionary<string, Length> ReadLengths(Node? node)
+    {
+        var lengths = ImmutableSortedDictionary.CreateBuilder<string, Length>(StringComparer.Ordinal);
+        foreach (var (role, length) in node?.Entries(QuiltLimits.Roles) ?? [])
+        {
+            lengths[role] = length.Size();
+        }
+
+        return lengths.ToImmutable();
     }
 
     public static Role ReadRole(Node node)

@@ -77,6 +77,17 @@ internal sealed class QuiltWriter
         json.WriteBoolean("resize", license.Resize);
         json.WriteBoolean("showDrawing", license.ShowDrawing);
         json.WriteBoolean("split", license.Split);
+        if (!license.Lengths.IsEmpty)
+        {
+            json.WriteStartObject("lengths");
+            foreach (var (role, length) in license.Lengths)
+            {
+                WriteLength(role, length);
+            }
+
+            json.WriteEndObject();
+        }
+
         json.WriteEndObject();
     }
 
