@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Running;
 using Kitwright.Bench.Cutting;
+using Kitwright.Bench.Shop;
 using Kitwright.Bench.Stash;
 
 if (args is ["cutting", .. var rest])
@@ -10,6 +11,11 @@ if (args is ["cutting", .. var rest])
 if (args is ["stash", .. var sheets])
 {
     return StashBench.Run(sheets);
+}
+
+if (args is ["shop"])
+{
+    return await ShopBench.Run();
 }
 
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

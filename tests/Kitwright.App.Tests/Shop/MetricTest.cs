@@ -99,7 +99,7 @@ public sealed partial class MetricTest
         return shop;
     }
 
-    [GeneratedRegex(@"\d\s(in(?! (all|one))|yd)\b|\binch|\byards?\b")]
+    [GeneratedRegex(@"\d\s(in(?! (all|one|\d))|yd)\b|\binch|\byards?\b")]
     private static partial Regex Imperial();
 
     [GeneratedRegex(@"\b(color(way)?s?|batting|selvages?|centers?|meters?|centimeters?)\b", RegexOptions.IgnoreCase)]

@@ -1,0 +1,47 @@
+using System.Diagnostics;
+using System.Globalization;
+
+namespace Kitwright.Bench.Shop;
+
+/// <summary>What somebody in the shop waits for, measured at the real server; each figure beside its limit, as CSV.</summary>
+internal static class ShopBench
+{
+    private const string Steps = "/api/quilts/lantern-steps";
+    private const int Repeats = 5;
+
+    public static async Task<int> Run()
+    {
+        using var shop = await ServedShop.Start();
+        using var client = new HttpClient { BaseAddress = shop.Address };
+        Console.WriteLine("figure,value,unit,limit,kept");
+        Line("first page after the start", shop.FirstPage.TotalMilliseconds, "ms", 2_000);
+        Line("plan of the log cabin, warm", await Median(client, $"{Steps}/plan?colorway=Harbor%20hearth"), "ms", 500);
+        Line("booklet with its plan", await Median(client, $"{Steps}/booklet?colorway=Harbor%20hearth"), "ms", 2_000);
+        var (patches, switches) = await ColorwaySwitch.Measure(shop.Address);
+        Array.Sort(switches);
+        Line($"colorway of {patches.ToString(CultureInfo.InvariantCulture)} patches, median of {switches.Length}", switches[switches.Length / 2], "ms", 50);
+        Line($"colorway of {patches.ToString(CultureInfo.InvariantCulture)} patches, p95 of {switches.Length}", switches[(int)Math.Ceiling(0.95 * switches.Length) - 1], "ms", 50);
+        var (now, highest) = shop.Memory();
+        Line("server memory", now, "MB", 300);
+        Line("server memory at its highest", highest, "MB", 300);
+        return 0;
+    }
+
+    private static async Task<double> Median(HttpClient client, string path)
+    {
+        // Once for the compiler.
+        await client.GetByteArrayAsync(new Uri(path, UriKind.Relative));
+        var times = new List<double>();
+        for (var i = 0; i < Repeats; i++)
+        {
+            var clock = Stopwatch.StartNew();
+            await client.GetByteArrayAsync(new Uri(path, UriKind.Relative));
+            times.Add(clock.Elapsed.TotalMilliseconds);
+        }
+
+        return times.Order().ElementAt(Repeats / 2);
+    }
+
+    private static void Line(string figure, double value, string unit, double limit) =>
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\"{figure}\",{value:0},{unit},{limit:0},{(value <= limit ? "yes" : "no")}"));
+}
