@@ -53,8 +53,13 @@ public sealed class Catalog
 
     private Catalog Said(TradeWords words, Units units)
     {
-        var own = units.Sizes == LengthUnit.Centimeter ? Words("en-metric") : [];
-        var said = templates.ToDictionary(pair => pair.Key, pair => own.TryGetValue(pair.Key, out var text) ? Template.Parse(text) : pair.Value);
+        var said = templates.ToDictionary();
+        string[] files = [.. units.Sizes == LengthUnit.Centimeter ? ["en-metric"] : Array.Empty<string>(), .. units.Cloth == LengthUnit.Meter ? ["en-meter"] : Array.Empty<string>()];
+        foreach (var (key, text) in files.SelectMany(Words))
+        {
+            said[key] = Template.Parse(text);
+        }
+
         if (words == TradeWords.British)
         {
             var british = new Rewording(Words("en-gb"));
@@ -64,7 +69,7 @@ public sealed class Catalog
         return new(said.ToFrozenDictionary(StringComparer.Ordinal), words, units);
     }
 
-    /// <summary>One file of texts by key: whole templates that centimeters want otherwise, or words for words.</summary>
+    /// <summary>One file of texts by key: whole templates that centimeters or meters want otherwise, or words for words.</summary>
     internal static Dictionary<string, string> Words(string file)
     {
         using var stream = typeof(Catalog).Assembly.GetManifestResourceStream($"Words/{file}.json")!;

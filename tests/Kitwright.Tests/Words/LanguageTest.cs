@@ -96,10 +96,12 @@ public sealed class LanguageTest
         );
     }
 
-    [Fact]
-    public void Templates_for_centimeters_take_the_place_of_ones_with_the_same_slots() =>
+    [Theory]
+    [InlineData("en-metric")]
+    [InlineData("en-meter")]
+    public void Templates_for_other_units_take_the_place_of_ones_with_the_same_slots(string file) =>
         Rule.Holds(
-            from pair in Catalog.Words("en-metric")
+            from pair in Catalog.Words(file)
             where !Catalog.English.Has(pair.Key) || !Template.Parse(pair.Value).Slots().Keys.All(Catalog.English[pair.Key].Slots().ContainsKey)
             select pair.Key
         );
