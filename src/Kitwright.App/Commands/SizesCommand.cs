@@ -6,6 +6,7 @@ using Kitwright.Measure;
 using Kitwright.Piecing;
 using Kitwright.Sizes;
 using Kitwright.Words;
+using Kitwright.WorkTimes;
 
 namespace Kitwright.App.Commands;
 
@@ -75,7 +76,11 @@ internal static class SizesCommand
         foreach (var (i, way) in ways.Index())
         {
             output.WriteLine(Inputs.Say("sizes.line", ("number", i + 1), ("way", SizeWords.Way(way.Way)), ("size", SizeWords.Size(way.Way))));
-            output.WriteLine(way.Cloth is { } cloth ? Inputs.Say("sizes.cloth", ("length", cloth)) : Inputs.Say("sizes.no-plan"));
+            output.WriteLine(
+                way is { Cloth: { } cloth, Seconds: { } seconds }
+                    ? Inputs.Say("sizes.cloth", ("length", cloth), ("time", Duration.Say(seconds)))
+                    : Inputs.Say("sizes.no-plan")
+            );
         }
     }
 
@@ -92,6 +97,7 @@ internal static class SizesCommand
             way.Way.OverWidth,
             way.Way.OverHeight,
             way.Cloth,
+            minutes = way.Seconds is { } seconds ? Duration.Minutes(seconds) : (int?)null,
         };
 }
 

@@ -4,6 +4,7 @@ using Kitwright.Measure;
 using Kitwright.Plans;
 using Kitwright.Quilts;
 using Kitwright.Sizes;
+using Kitwright.WorkTimes;
 
 namespace Kitwright.App.Planning;
 
@@ -23,7 +24,12 @@ public static class SizePlanning
     {
         var resized = Resizing.Of(quilt, way.Choice);
         var planned = plan(resized);
-        return new(way, resized, planned?.Needs.Lengths.Aggregate(Length.Zero, (sum, need) => sum + need.Length));
+        return new(
+            way,
+            resized,
+            planned?.Needs.Lengths.Aggregate(Length.Zero, (sum, need) => sum + need.Length),
+            planned is null ? null : WorkSheet.Of(planned, StandardTimes.Of(Practice.Experienced), Allowances.Usual).All
+        );
     }
 }
 
@@ -31,4 +37,5 @@ public sealed record PlannedSizes(ImmutableArray<PlannedSize> Ways);
 
 /// <summary>One way to a size.</summary>
 /// <param name="Cloth">All lengths together, backing included; null where the quilt cannot be planned.</param>
-public sealed record PlannedSize(SizeWay Way, Quilt Quilt, Length? Cloth);
+/// <param name="Seconds">Cutting and sewing at an experienced pace; null likewise.</param>
+public sealed record PlannedSize(SizeWay Way, Quilt Quilt, Length? Cloth, double? Seconds);

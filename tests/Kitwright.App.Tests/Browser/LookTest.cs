@@ -27,6 +27,7 @@ public sealed class LookTest(Chromium chromium)
     [InlineData($"{Stars}/draw")]
     [InlineData($"{Stars}/files")]
     [InlineData("/open")]
+    [InlineData($"{Stars}/license")]
     public async Task A_page_fits_every_width_and_axe_finds_nothing_serious(string path)
     {
         await using var visit = await chromium.Open(path, 1280);

@@ -23,7 +23,13 @@ public static class PublicPage
     {
         var name = WebUtility.HtmlEncode(quilt.Name);
         var html = new StringBuilder();
-        html.Append($"<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>{name}</title><link rel=\"stylesheet\" href=\"/css/paper.css\"></head><body><main><h1>{name}</h1>");
+        html.Append($"<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"><title>{name}</title>");
+        foreach (var sheet in (string[])["paper", "parts", "design"])
+        {
+            html.Append($"<link rel=\"stylesheet\" href=\"/css/{sheet}.css\">");
+        }
+
+        html.Append($"</head><body><main class=\"public\"><h1>{name}</h1>");
         html.Append($"<p>{Encoded(quilt.Owner is { } owner ? Saying.Say("public.by", ("owner", owner)) : Saying.Say("public.own"))}</p>");
         if (quilt.Shows)
         {
