@@ -18,11 +18,11 @@ internal static class ApiEndpoint
     public static RouteHandlerBuilder Takes(this RouteHandlerBuilder endpoint, string schema) =>
         endpoint.Accepts<Stream>("application/json").WithMetadata(new DocumentSchemas([schema], []));
 
-    /// <summary>A JSON document of a published schema is its answer, or a PDF where no schema is named.</summary>
+    /// <summary>A JSON document of a published schema is its answer, or a PDF where the name is null.</summary>
     public static RouteHandlerBuilder Gives(this RouteHandlerBuilder endpoint, string? schema) =>
         endpoint
             .Produces<Stream>(StatusCodes.Status200OK, schema is null ? "application/pdf" : "application/json")
-            .WithMetadata(new DocumentSchemas([], schema is null ? [] : [schema]));
+            .WithMetadata(new DocumentSchemas([], string.IsNullOrEmpty(schema) ? [] : [schema]));
 }
 
 /// <summary>Names of published schemas, for the OpenAPI document.</summary>

@@ -24,10 +24,11 @@ internal static class QuiltVerbs
         MapVerb<PlanQuery>(api, "plan", "plan", Plan);
         MapVerb<PlanQuery>(api, "sew", "sew", Sew);
         MapVerb<KitsQuery>(api, "kits", "kits", Kits);
+        MapVerb<SizesQuery>(api, "sizes", "", SizesVerb.Answer);
         MapVerb<BookletQuery>(api, "booklet", null, Booklet);
     }
 
-    /// <param name="schema">Name of the answer's schema; null for a PDF.</param>
+    /// <param name="schema">Name of the answer's schema, empty where none is published; null for a PDF.</param>
     private static void MapVerb<TQuery>(
         RouteGroupBuilder api,
         string verb,

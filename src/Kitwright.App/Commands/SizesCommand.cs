@@ -84,7 +84,8 @@ internal static class SizesCommand
         }
     }
 
-    private static object Line(PlannedSize way) =>
+    /// <summary>One way as JSON.</summary>
+    public static object Line(PlannedSize way) =>
         new
         {
             way.Way.Choice.Columns,

@@ -53,6 +53,17 @@ public sealed class VerbsTest(Chromium chromium)
     }
 
     [Fact]
+    public async Task Ways_to_a_size_are_proposed_or_the_size_is_a_finding()
+    {
+        using var api = new ApiClient(chromium.Address);
+
+        var ways = (await api.Get($"{Stars}/sizes?target=70x90")).Json.GetProperty("ways");
+        Assert.InRange(ways.GetArrayLength(), 1, 6);
+        Assert.NotEmpty((await api.Get($"{Stars}/sizes")).Problem(422));
+        Assert.NotEmpty((await api.Get($"{Stars}/sizes?bed=hammock")).Problem(422));
+    }
+
+    [Fact]
     public async Task A_changed_plan_is_found_out()
     {
         using var api = new ApiClient(chromium.Address);
