@@ -65,7 +65,7 @@ public sealed class LookTest(Chromium chromium)
     private const string BeyondTheScreen = """
         document.documentElement.scrollWidth <= innerWidth ? [] :
           [...document.querySelectorAll("main *, header *")]
-            .filter((part) => part.getBoundingClientRect().right > innerWidth + 0.5)
+            .filter((part) => part.getBoundingClientRect().right > innerWidth + 0.5 && !part.closest(".wide > *"))
             .map((part) => part.outerHTML.slice(0, 100))
         """;
 
