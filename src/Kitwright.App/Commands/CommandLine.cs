@@ -19,6 +19,7 @@ public static class CommandLine
             BookletCommand.Make(),
             SewCommand.Make(),
             AccuracyCommand.Make(),
+            TemplatesCommand.Make(),
             StockCommand.Make(),
             DrawCommand.Make(),
             BlocksCommand.Make(),

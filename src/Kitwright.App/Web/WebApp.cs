@@ -5,6 +5,7 @@ using Kitwright.App.Features.Desk;
 using Kitwright.App.Features.Licensing;
 using Kitwright.App.Features.PatternStop;
 using Kitwright.App.Features.QuiltFiles;
+using Kitwright.App.Features.SewStop;
 using Microsoft.AspNetCore.DataProtection.KeyManagement;
 using Microsoft.AspNetCore.DataProtection.XmlEncryption;
 using Microsoft.AspNetCore.Hosting.StaticWebAssets;
@@ -68,6 +69,7 @@ public static class WebApp
         app.MapDrawing();
         app.MapQuiltFiles();
         app.MapPublicPage();
+        app.MapTemplates();
         app.MapApi();
         app.MapRazorComponents<Document>()
             .AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = null);

@@ -161,7 +161,7 @@ internal sealed class Piecer(
 
         if (StraightCuts.Of(region) is not { } cuts)
         {
-            findings.Add(Finding.Of("piecing.no-straight-seam", place));
+            findings.Add(NoStraightSeam.Of(region, place));
             return null;
         }
 

@@ -169,7 +169,10 @@ public sealed class PiecingPlanTest
         var pieced = PiecingPlan.Of(quilt, design, letters, ClothTerms.Usual);
 
         Assert.Null(pieced.Value);
-        Assert.Equal("piecing.no-straight-seam", Assert.Single(pieced.Findings).Rule);
+        // A seam of 1 in on from the edge of any arm divides one patch, and a straight seam runs through (own arithmetic).
+        var finding = Assert.Single(pieced.Findings);
+        Assert.Equal("piecing.partial-seam", finding.Rule);
+        Assert.Equal(1, finding.Remedy.Slots["divided"]);
     }
 
     /// <summary>A border on the bias would stretch: a finding, never a plan that cuts it another way.</summary>

@@ -1,0 +1,160 @@
+using System.Collections.Immutable;
+using Kitwright.Measure;
+using Kitwright.Plans;
+using Kitwright.Print.Drawing;
+using Kitwright.Print.Drawing.Pdf;
+using Kitwright.Print.Flow;
+using Kitwright.Print.Pictures;
+using Kitwright.Print.Text;
+using Kitwright.Quilts;
+using Kitwright.Sewing;
+using Kitwright.Words;
+using Role = Kitwright.Print.Drawing.Role;
+
+namespace Kitwright.Print.Pages;
+
+/// <summary>
+/// Templates of a quilt's patches at their true size, and foundations of the blocks that suit them, as a PDF to be
+/// printed without scaling. It needs no plan: patches that no ruler cuts are what it is for.
+/// </summary>
+public static class TemplateBook
+{
+    private const double AboveEdge = 34;
+    private const double PointsPerInch = 72;
+
+    /// <summary>A foundation of two sections is a seam like any other.</summary>
+    private const int FewestSections = 3;
+
+    /// <summary>Fabric over each section of a foundation, on every side ("at least 1/2 in": common practice, no source).</summary>
+    private static readonly Length OverSection = Length.Inches(0, 1, 2);
+
+    /// <param name="output">Stays open.</param>
+    public static void Write(Quilt quilt, PaperSize paper, Stream output)
+    {
+        var size = Sheet.Of(paper);
+        double width = Sheet.TextWidth(size),
+            height = Sheet.TextHeight(size);
+        var title = Say("template.book", ("quilt", quilt.Name));
+        var sections = Sections(quilt, width, height).ToArray();
+        var pages = ImmutableArray.CreateBuilder<Node>();
+        var bookmarks = ImmutableArray.CreateBuilder<Bookmark>();
+        foreach (var section in sections)
+        {
+            bookmarks.Add(new(section.Title, pages.Count));
+            pages.AddRange(Pager.Pages(section.Content, new(width, height)));
+        }
+
+        var feet = pages.Select((page, i) => Foot(page, title, i + 1, pages.Count, size));
+        PdfCanvas.Write(new(title, "en-US", size, [.. feet], bookmarks.ToImmutable()), output);
+    }
+
+    private static IEnumerable<Section> Sections(Quilt quilt, double width, double height)
+    {
+        var pieces = Templates.Of(quilt);
+        yield return Section.Titled(
+            Say("template.title"),
+            [
+                Texts.Body(Say("template.how", ("seam", quilt.Seam))),
+                Texts.Body(Say("template.caution")),
+                ScaleCheck(),
+                .. pieces.Select(piece => Template(piece, width, height)),
+            ]
+        );
+        var seam = quilt.Seam.InInches.ToDouble();
+        var foundations = Layout
+            .Of(quilt)
+            .Blocks.Where(block => block.Patches.Length >= FewestSections && quilt.Blocks.All(b => b.Id != block.Id || b.Patches.All(p => p.Arcs.IsEmpty)))
+            .Select(block => (block, Order: FoundationOrder.Of([.. block.Patches.Select(p => p.Shape)])))
+            .Where(x => x.Order is not null)
+            .Select(x => Foundation(quilt, x.block, x.Order!.Value, seam, width, height))
+            .ToArray();
+        if (foundations.Length > 0)
+        {
+            yield return Section.Titled(Say("foundation.title"), [Texts.Body(Say("foundation.how", ("over", OverSection))), .. foundations]);
+        }
+    }
+
+    private static Together Template(TemplatePiece piece, double width, double height)
+    {
+        var picture = TemplatePicture.Of(piece);
+        var heading = Texts.Heading(Say("template.piece", ("label", piece.Label), ("block", piece.Block), ("role", piece.Role), ("count", piece.Count)));
+        return Fits(picture, width, height)
+            ? new(Stack.Of(6, heading, Figure(picture, Say("template.alt", ("label", piece.Label), ("block", piece.Block)))))
+            : new(Stack.Of(6, heading, Texts.Body(Say("template.too-large"))));
+    }
+
+    private static Together Foundation(Quilt quilt, BlockDesign block, ImmutableArray<int> order, double seam, double width, double height)
+    {
+        var picture = FoundationPicture.Of(block, order, seam);
+        var roles = quilt.Roles.ToDictionary(r => r.Id, r => r.Name);
+        var heading = Texts.Heading(Say("foundation.block", ("block", block.Name), ("sections", order.Length)));
+        ImmutableArray<Message> sections = [.. order.Select((index, i) => SectionOf(block.Patches[index], i + 1, roles))];
+        return Fits(picture, width, height)
+            ? new(Stack.Of(6, heading, Texts.Small(Say("foundation.sections", ("sections", sections))), Figure(picture, Say("foundation.alt", ("block", block.Name)))))
+            : new(Stack.Of(6, heading, Texts.Small(Say("foundation.sections", ("sections", sections))), Texts.Body(Say("template.too-large"))));
+    }
+
+    /// <summary>"2: dark, 4 × 3 1/2 in": the section's own extent and half an inch over on every side, up to the next eighth.</summary>
+    private static Message SectionOf(Patch patch, int number, Dictionary<string, string> roles)
+    {
+        var (low, high) = patch.Shape.Bounds();
+        var eighth = Length.Inches(0, 1, 8);
+        return Message.Of(
+            "foundation.section",
+            ("number", number),
+            ("role", roles.GetValueOrDefault(patch.Role, patch.Role)),
+            ("width", (high.X - low.X).RoundUpTo(eighth) + (OverSection * 2)),
+            ("height", (high.Y - low.Y).RoundUpTo(eighth) + (OverSection * 2))
+        );
+    }
+
+    // A heading and a line or two stand above it.
+    private static bool Fits(Picture picture, double width, double height) => picture.Width <= width && picture.Height <= height - 60;
+
+    private static Picture Figure(Picture picture, string alternative) =>
+        picture with
+        {
+            Drawing = new Group([picture.Drawing]) { Role = Role.Figure(alternative) },
+        };
+
+    /// <summary>An inch each way: where it measures otherwise, nothing on the page is true.</summary>
+    private static Row ScaleCheck()
+    {
+        var square = new Shape(Outline.Rectangle(new(0, 0, PointsPerInch, PointsPerInch)), null, Look.Edge) { Role = Role.Decoration };
+        return new([new(PointsPerInch, new Picture(square, PointsPerInch, PointsPerInch)), new(null, Texts.Body(Say("template.scale")))], 12);
+    }
+
+    private static Group Foot(Node page, string title, int number, int count, PageSize size)
+    {
+        var baseline = size.Height - AboveEdge;
+        var name = SetText.Of(title, Look.Small);
+        var place = SetText.Of(Say("print.page", ("number", number), ("count", count)), Look.Small);
+        var middle = (size.Width - PointsPerInch) / 2;
+        // An inch on every sheet, for sheets that are printed alone.
+        var inch = Outline.Lines(
+            [
+                (new(middle, baseline), new(middle + PointsPerInch, baseline)),
+                (new(middle, baseline - 4), new(middle, baseline + 4)),
+                (new(middle + PointsPerInch, baseline - 4), new(middle + PointsPerInch, baseline + 4)),
+            ]
+        );
+        return new(
+            [
+                Group.At(Sheet.Side, Sheet.Head, page),
+                new Group(
+                    [
+                        new TextLine(name, new(Sheet.Side, baseline)),
+                        new Shape(inch, null, Look.Edge),
+                        new TextLine(SetText.Of(Say("template.inch"), Look.Small), new(middle + PointsPerInch + 6, baseline + 3)),
+                        new TextLine(place, new(size.Width - Sheet.Side - place.Width, baseline)),
+                    ]
+                )
+                {
+                    Role = Role.Decoration,
+                },
+            ]
+        );
+    }
+
+    private static string Say(string key, params ReadOnlySpan<(string Name, object Value)> slots) => Catalog.English.Say(key, slots);
+}

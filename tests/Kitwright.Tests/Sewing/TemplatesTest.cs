@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using Kitwright.Blocks;
+using Kitwright.Geometry;
+using Kitwright.Measure;
+using Kitwright.Pressing;
+using Kitwright.Sewing;
+using Kitwright.Tests.Pressing;
+using Xunit;
+
+namespace Kitwright.Tests.Sewing;
+
+public sealed class TemplatesTest
+{
+    private static double Area(ImmutableArray<Spot> line) => line.Select((p, i) => Spot.Cross(p, line[(i + 1) % line.Length])).Sum() / 2;
+
+    /// <summary>Finished plus 1/2 in each way ([KC], [GMG]).</summary>
+    [Fact]
+    public void A_square_grows_by_a_seam_on_every_side()
+    {
+        var cut = SeamOffset.Of([new(0, 0), new(3, 0), new(3, 3), new(0, 3)], 0.25);
+        Assert.Equal(4, cut.Length);
+        Assert.Equal(3.5 * 3.5, Area(cut), 9);
+    }
+
+    /// <summary>
+    /// A half-square triangle of 3 in: each sharp corner reaches 3/8 in past its leg at most (each 45 degree corner takes
+    /// 3/8 in, [SPQ]; 1/4 · (1 + √2) = 0.604 in unblunted, own arithmetic), and blunting leaves two corners for one.
+    /// </summary>
+    [Fact]
+    public void Sharp_points_are_blunted()
+    {
+        var cut = SeamOffset.Of([new(0, 0), new(3, 0), new(0, 3)], 0.25);
+        Assert.Equal(5, cut.Length);
+        Assert.InRange(cut.Max(p => p.X), 3.25, 3.375);
+        Assert.Equal(-0.25, cut.Min(p => p.X), 9);
+    }
+
+    [Fact]
+    public void Each_shape_of_a_role_has_one_template_with_its_count()
+    {
+        var pieces = Templates.Of(BookQuilt.Of("sawtooth-star", 2, 2));
+        // Four corner squares, eight star points, four geese, one center a block.
+        Assert.Equal([4 * 1, 4 * 4, 4 * 4, 4 * 8], pieces.Select(p => p.Count).Order());
+        Assert.All(pieces, p => Assert.True(Area(p.Cut) > Area(p.Sewn)));
+    }
+
+    /// <summary>A quarter circle of 3 in radius: chords lose less than a thousandth of its area.</summary>
+    [Fact]
+    public void Arcs_are_drawn_round()
+    {
+        var quilt = BookQuilt.Of("drunkards-path", 1, 1);
+        var arcs = quilt.Blocks[0].Patches.Where(p => p.Arcs.Length > 0).ToArray();
+        Assert.NotEmpty(arcs);
+        var side = 12.0 * 12;
+        Assert.Equal(side, Templates.Of(quilt).Sum(p => Area(p.Sewn) * p.Count), 6);
+    }
+
+    /// <summary>A log cabin goes onto a foundation in the order of its logs, and a flying goose begins with its body.</summary>
+    [Theory]
+    [InlineData("log-cabin")]
+    [InlineData("pineapple")]
+    [InlineData("square-in-a-square")]
+    [InlineData("economy-patch")]
+    public void Blocks_that_grow_outward_have_a_foundation_order(string block)
+    {
+        var shapes = BlockBook.Find(block)!.At(Length.Inches(12)).Patches.Select(p => new Polygon(p.Corners).CounterClockwise()).ToImmutableArray();
+        var order = FoundationOrder.Of(shapes);
+        Assert.NotNull(order);
+        Assert.Equal(Enumerable.Range(0, shapes.Length), order.Value.Order());
+        // Everything before a section lies on one side of a line along its edge.
+        for (var i = 1; i < shapes.Length; i++)
+        {
+            var corners = shapes[order.Value[i]].Corners;
+            Assert.Contains(
+                Enumerable.Range(0, corners.Length).Select(c => new Line(corners[c], corners[(c + 1) % corners.Length])),
+                line => order.Value.Take(i).All(before => shapes[before].Corners.All(p => line.SideOf(p) <= 0))
+            );
+        }
+    }
+
+    [Theory]
+    [InlineData("four-patch")]
+    [InlineData("nine-patch")]
+    [InlineData("ohio-star")]
+    public void Blocks_of_rows_have_none(string block) =>
+        Assert.Null(FoundationOrder.Of([.. BlockBook.Find(block)!.At(Length.Inches(12)).Patches.Select(p => new Polygon(p.Corners).CounterClockwise())]));
+
+    /// <summary>An eight-pointed star and tumbling blocks take set-in seams.</summary>
+    [Theory]
+    [InlineData("eight-pointed-star")]
+    [InlineData("tumbling-blocks")]
+    public void Stars_of_diamonds_are_set_in(string block)
+    {
+        var planned = Kitwright.Piecing.QuiltPlanner.Plan(BookQuilt.Of(block, 1, 1), null, [], Kitwright.Piecing.PlanOptions.Usual, Kitwright.Cutting.FirstFit.Plan);
+        Assert.Null(planned.Value);
+        Assert.Contains(planned.Findings, f => f.Rule is "piecing.set-in-seam" or "piecing.shape");
+    }
+}
