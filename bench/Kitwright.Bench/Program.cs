@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Running;
 using Kitwright.Bench.Cutting;
+using Kitwright.Bench.Sewing;
 using Kitwright.Bench.Shop;
 using Kitwright.Bench.Stash;
 
@@ -16,6 +17,11 @@ if (args is ["stash", .. var sheets])
 if (args is ["shop"])
 {
     return await ShopBench.Run();
+}
+
+if (args is ["sewing", ..])
+{
+    return SewingBench.Run();
 }
 
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

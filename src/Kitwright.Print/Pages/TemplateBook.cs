@@ -130,14 +130,8 @@ public static class TemplateBook
         var name = SetText.Of(title, Look.Small);
         var place = SetText.Of(Say("print.page", ("number", number), ("count", count)), Look.Small);
         var middle = (size.Width - PointsPerInch) / 2;
-        // An inch on every sheet, for sheets that are printed alone.
-        var inch = Outline.Lines(
-            [
-                (new(middle, baseline), new(middle + PointsPerInch, baseline)),
-                (new(middle, baseline - 4), new(middle, baseline + 4)),
-                (new(middle + PointsPerInch, baseline - 4), new(middle + PointsPerInch, baseline + 4)),
-            ]
-        );
+        // An inch on every sheet, for sheets that are printed alone; its ends are the edges of the bar.
+        var inch = Outline.Rectangle(new(middle, baseline - 4, PointsPerInch, 8));
         return new(
             [
                 Group.At(Sheet.Side, Sheet.Head, page),

@@ -27,7 +27,7 @@ public static class TemplatePicture
                 [
                     new Shape(Of(piece.Cut), null, Look.Edge),
                     new Shape(sewn, null, Look.Dashes),
-                    new Shape(Outline.Lines(piece.Marks.Select(m => Mark(m, toPage))), null, Look.Edge),
+                    .. piece.Marks.Select(m => Mark(m, toPage)),
                     .. Grain(middle, height),
                     new TextLine(word, new(middle.X - (word.Width / 2), middle.Y + (word.Style.CapHeight / 2))),
                 ]
@@ -37,11 +37,11 @@ public static class TemplatePicture
         );
     }
 
-    private static (Place From, Place To) Mark(TemplateMark mark, Affine toPage)
+    private static Shape Mark(TemplateMark mark, Affine toPage)
     {
         const double Long = 0.15;
         var end = mark.At + (mark.Outward * Long);
-        return (toPage.Apply(new(mark.At.X, mark.At.Y)), toPage.Apply(new(end.X, end.Y)));
+        return new(Outline.Line(toPage.Apply(new(mark.At.X, mark.At.Y)), toPage.Apply(new(end.X, end.Y))), null, Look.Edge);
     }
 
     // Up and down in the block, beside the label, as long as there is room for.

@@ -59,6 +59,10 @@ public sealed record QuiltAccuracy(
         );
     }
 
+    /// <summary>The simulation alone: untrimmed work.</summary>
+    public static Sewn Sew(QuiltPlan plan, Hands hands, int quilts = UsualQuilts, ulong seed = 1) =>
+        new Simulation(QuiltShape.Of(plan), hands, 0, trimmed: false).Run(quilts, seed);
+
     /// <summary>
     /// A point lies a seam allowance from the raw edge, give or take a cut and a seam; the seam that passes it must not
     /// be wider than that by more than <see cref="PointLost"/>.

@@ -27,7 +27,7 @@ public static class PressingPlan
         foreach (var way in Enum.GetValues<PressingWay>().Where(way => way != PressingWay.TwoStacks || kinds <= rules.MostStackedBlocks))
         {
             var split = PressingWays.Split(sewing, way, blocks, seam);
-            if (way != PressingWay.One && split.Recipes.SequenceEqual(sewing.Recipes))
+            if (way != PressingWay.One && ReferenceEquals(split, sewing))
             {
                 continue;
             }

@@ -26,6 +26,7 @@ internal static class PressingWays
 {
     private const string Second = "way/2";
 
+    /// <returns>The same plan where there is nothing that this way could split or turn.</returns>
     public static SewingPlan Split(SewingPlan sewing, PressingWay way, ImmutableArray<BlockDesign> blocks, Length seam)
     {
         if (way == PressingWay.One)
@@ -39,6 +40,11 @@ internal static class PressingWays
             way == PressingWay.Rows
                 ? []
                 : sewing.Recipes.Where(r => !alternating.Contains(r.Id) && LooksTheSameTurned(r, blocks)).ToDictionary(r => r.Id, r => HalfTurn(r, seam));
+        if (alternating.Count == 0 && !sewing.Recipes.Any(r => r.Verbs.OfType<Use>().Count(use => turned.ContainsKey(use.Unit)) > 1))
+        {
+            return sewing;
+        }
+
         while (true)
         {
             var split = new Ways(alternating, within, turned);

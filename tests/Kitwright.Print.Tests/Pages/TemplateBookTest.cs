@@ -23,7 +23,7 @@ public sealed class TemplateBookTest
         foreach (var page in document.GetPages())
         {
             var lines = page.Paths.Select(p => p.GetBoundingRectangle()).OfType<UglyToad.PdfPig.Core.PdfRectangle>();
-            // The scale bar of the foot, its end strokes 4 points either way.
+            // The scale bar of the foot.
             Assert.Contains(lines, r => Math.Abs(r.Width - 72) < 0.01 && Math.Abs(r.Height - 8) < 0.01);
             Assert.Contains("1 in", page.Text, StringComparison.Ordinal);
         }

@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using System.Diagnostics;
+using System.Globalization;
+using Kitwright.Accuracy;
+using Kitwright.Blocks;
+using Kitwright.Cutting;
+using Kitwright.Measure;
+using Kitwright.Optimise.Pressing;
+using Kitwright.Piecing;
+using Kitwright.Plans;
+using Kitwright.Quilts;
+
+namespace Kitwright.Bench.Sewing;
+
+/// <summary>
+/// Piecing and pressing of every block of the book, of a top of ten thousand patches, and ten thousand simulated quilts:
+/// wall-clock times of the second run.
+/// </summary>
+internal static class SewingBench
+{
+    public static int Run()
+    {
+        var times = BlockBook.All.Select(block => (block.Id, Milliseconds: Time(() => Piece(Of(block, 1, 1))))).OrderByDescending(t => t.Milliseconds).ToArray();
+        Say($"{times.Length} blocks, piecing and pressing: slowest {times[0].Id} {times[0].Milliseconds:0.0} ms, mean {times.Average(t => t.Milliseconds):0.0} ms");
+        var large = Of(BlockBook.Find("nine-patch")!, 34, 33);
+        Say($"top of {34 * 33 * 9} patches, piecing and pressing: {Time(() => Piece(large)):0} ms");
+        var quilt = QuiltFile.Read(File.ReadAllText(Path.Combine(Root(), "examples", "quilts", "lantern-steps.json"))).Value!;
+        var plan = QuiltPlanner.Plan(quilt, null, [], PlanOptions.Usual, FirstFit.Plan).Value!;
+        Say($"10000 quilts of {quilt.Name} on {Environment.ProcessorCount} cores: {Time(() => QuiltAccuracy.Sew(plan, Hands.Usual, 10_000)):0} ms");
+        return 0;
+    }
+
+    private static void Piece(Quilt quilt)
+    {
+        var design = Layout.Of(quilt);
+        var letters = new Letters([.. quilt.Roles.Select(r => ImmutableArray.Create(r.Id))]);
+        if (PiecingPlan.Of(quilt, design, letters, ClothTerms.Usual).Value is { } pieced)
+        {
+            Kitwright.Pressing.PressingPlan.Of(
+                pieced.Sewing,
+                pieced.Pieces,
+                [],
+                design.Blocks,
+                quilt.Seam,
+                Kitwright.Pressing.PressingRules.Usual,
+                CpSatPressing.Solver()
+            );
+        }
+    }
+
+    private static Quilt Of(BookBlock block, int columns, int rows) =>
+        new(
+            block.Name,
+            null,
+            LengthUnit.Inch,
+            Length.Inches(0, 1, 4),
+            Length.Inches(0, 1, 8),
+            null,
+            [.. block.Roles, new("binding", "binding", null), new("backing", "backing", null)],
+            [block.At(Length.Inches(12))],
+            new(SettingKind.Straight, columns, rows, [[new(block.Id, 0, false)]], null),
+            [],
+            new("binding", Length.Inches(2, 1, 2), Length.Inches(10), StripGrain.Crosswise),
+            new("backing", Length.Inches(4), Length.Inches(0, 1, 2), null),
+            ImmutableSortedDictionary<string, string>.Empty,
+            []
+        );
+
+    private static double Time(Action work)
+    {
+        work();
+        var clock = Stopwatch.StartNew();
+        work();
+        return clock.Elapsed.TotalMilliseconds;
+    }
+
+    private static void Say(FormattableString line) => Console.WriteLine(line.ToString(CultureInfo.InvariantCulture));
+
+    private static string Root()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder!.FullName, "Kitwright.slnx")))
+        {
+            folder = folder.Parent;
+        }
+
+        return folder.FullName;
+    }
+}
