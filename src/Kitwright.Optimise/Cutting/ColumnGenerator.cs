@@ -12,6 +12,7 @@ internal sealed class ColumnGenerator
     // Below this relative overvaluation a new column is noise of the solver's floating point.
     private const long Tolerance = 1_000_000;
     private const int StepsPerColumn = 500;
+    private const int StepsPerSolve = 2000;
 
     private readonly StripGrid grid;
     private readonly WorkMeter meter;
@@ -81,7 +82,7 @@ internal sealed class ColumnGenerator
 
             knapsack.Solve(duals, counts);
             Priced = true;
-            meter.Charge(knapsack.Cells / 4);
+            meter.Charge(StepsPerSolve + (knapsack.Cells / 4));
             if (LowerBound(counts) >= cutoff)
             {
                 return false;

@@ -111,15 +111,16 @@ internal sealed class FewestSettings(
 
     private ImmutableArray<CutStrips>? Run(Solver solver, Variable[] times, ImmutableArray<CutStrips> start)
     {
-        var costOfNode = SetCover.StepsPerNode(2 * columns.Length);
-        var nodes = 1 + (Math.Max(0, meter.Left - SetCover.StepsOfRoot(columns.Length)) / costOfNode);
+        // Each column has a row of its own here, for its ruler setting.
+        var size = 2 * columns.Length;
+        var nodes = SetCover.MostNodes(meter, size);
         using var parameters = new MPSolverParameters();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
         solver.SetSolverSpecificParametersAsString(string.Create(CultureInfo.InvariantCulture, $"limits/totalnodes = {nodes}"));
         solver.SetTimeLimit((long)Math.Clamp(meter.UntilSafetyStop.TotalMilliseconds, 1, int.MaxValue));
         using var interrupt = meter.Cancellation.Register(() => solver.InterruptSolve());
         var status = solver.Solve(parameters);
-        meter.Charge(SetCover.StepsOfRoot(columns.Length) + (solver.Nodes() * costOfNode));
+        meter.Charge(SetCover.StepsOfRoot(size) + SetCover.StepsOfIterations(solver.Iterations(), size));
         if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE))
         {
             return null;

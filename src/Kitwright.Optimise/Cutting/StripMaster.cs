@@ -215,7 +215,7 @@ internal sealed class StripMaster
             }
         }
 
-        meter.Charge(columns.Active.Count * 8L);
+        meter.Charge(columns.Active.Count * 6L);
         if (entering < 0)
         {
             return false;
@@ -241,7 +241,7 @@ internal sealed class StripMaster
             }
         }
 
-        meter.Charge(columns.Active.Count * 5L);
+        meter.Charge(columns.Active.Count * 4L);
         return at;
     }
 

@@ -82,7 +82,7 @@ internal sealed class StripSearch
             Recreate(recreate, duals, 0.05);
             Shorten(enumeration);
             Recreate(recreate, duals, 0.05);
-            foreach (var (mostColumns, share) in new[] { (150, 0.05), (600, 0.1), (1500, 0.2), (4000, 0.3), (8000, 0.4), (16000, 1) })
+            foreach (var (mostColumns, share) in new[] { (150, 0.05), (800, 0.15), (2000, 0.25), (5000, 0.3), (12_000, 1) })
             {
                 if (!Close(enumeration, BestBound, mostColumns, share))
                 {
@@ -151,7 +151,11 @@ internal sealed class StripSearch
                 return false;
             }
 
-            var outcome = SetCover.Solve(grid, columns, start: null, BestBound, target, meter);
+            var present = Best.Select(strips => Column.Of(grid, strips.Pattern));
+            var outcome =
+                target == Length - 1
+                    ? SetCover.Solve(grid, [.. columns.Union(present)], Best, BestBound, Length, meter)
+                    : SetCover.Solve(grid, columns, start: null, BestBound, target, meter);
             if (outcome.Strips is { } strips)
             {
                 Take(strips);

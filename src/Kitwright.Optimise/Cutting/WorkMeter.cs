@@ -5,7 +5,8 @@ namespace Kitwright.Optimise.Cutting;
 /// <summary>Counts steps of work against a budget, and knows why a search must end.</summary>
 /// <remarks>
 /// A step is one cell of a knapsack table, one node of an enumeration (<see cref="StepsPerNode"/>), or what a linear
-/// program does with one nonzero: all counted from sizes and iterations, never from the clock.
+/// program does with one nonzero: all counted from sizes and iterations, never from the clock. A step is about one
+/// nanosecond.
 /// </remarks>
 internal sealed class WorkMeter(WorkBudget budget, CancellationToken cancellation)
 {
@@ -13,6 +14,9 @@ internal sealed class WorkMeter(WorkBudget budget, CancellationToken cancellatio
 
     private readonly long started = Stopwatch.GetTimestamp();
     private long limit = budget.Steps;
+
+    /// <summary>Steps allowed in all.</summary>
+    public long Budget => budget.Steps;
 
     public long Done { get; private set; }
 
@@ -33,10 +37,13 @@ internal sealed class WorkMeter(WorkBudget budget, CancellationToken cancellatio
     public void Charge(long steps) => Done += steps;
 
     /// <summary>Holds what follows to a share of the budget; disposing gives the rest back.</summary>
-    public IDisposable Share(double share)
+    public IDisposable Share(double share) => ShareOf((long)(share * budget.Steps));
+
+    /// <summary>Holds what follows to so many steps; disposing gives the rest back.</summary>
+    public IDisposable ShareOf(long steps)
     {
         var whole = limit;
-        limit = Math.Min(whole, Done + (long)(share * budget.Steps));
+        limit = Math.Min(whole, Done + steps);
         return new Restore(() => limit = whole);
     }
 

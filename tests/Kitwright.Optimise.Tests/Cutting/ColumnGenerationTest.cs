@@ -38,6 +38,8 @@ public sealed class ColumnGenerationTest
     [Fact]
     public void Small_cases_are_cut_in_the_least_length_and_proved()
     {
+        // All 2,000 take half a minute.
+        var cases = Environment.GetEnvironmentVariable("KITWRIGHT_LONG") == "1" ? 2000 : 600;
         var proved = 0;
         Small.Sample(
             problem =>
@@ -47,11 +49,11 @@ public sealed class ColumnGenerationTest
                 Assert.NotEqual(ProofStatus.Within, plan.Proof.Status);
                 Interlocked.Add(ref proved, plan.Proof.Status == ProofStatus.Proved ? 1 : 0);
             },
-            iter: 1500,
+            iter: cases,
             threads: 1
         );
         // Most need no search: the bound alone meets the length.
-        Assert.True(proved > 750, $"{proved} of 1500 by the bound");
+        Assert.True(proved > cases / 2, $"{proved} of {cases} by the bound");
     }
 
     [Fact]
