@@ -24,6 +24,9 @@ internal sealed record Program(string Kind, ImmutableArray<Verb> Verbs, Immutabl
 {
     public ImmutableArray<UnitPart> Parts { get; init; } = [];
 
+    /// <summary>Whether points of its cloth may stand out beyond its corners, so that what it is joined into is squared up.</summary>
+    public bool IsRagged { get; init; }
+
     /// <summary>The finished outline where it is no rectangle.</summary>
     public Polygon? Outline { get; init; }
 }

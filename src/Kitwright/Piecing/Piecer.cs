@@ -29,6 +29,7 @@ internal sealed class Piecer(
     private readonly List<Finding> findings = [];
     private readonly Dictionary<string, int> numbers = [];
     private readonly Dictionary<string, PathId> ids = [];
+    private readonly HashSet<PathId> ragged = [];
     private readonly Dictionary<string, UnitKind> kinds = [];
 
     public IReadOnlyList<Draft> Drafts => drafts;
@@ -110,6 +111,11 @@ internal sealed class Piecer(
 
         var number = numbers[program.Kind] = numbers.GetValueOrDefault(program.Kind) + 1;
         var id = new PathId($"unit/{program.Kind}-{number}");
+        if (program.IsRagged)
+        {
+            ragged.Add(id);
+        }
+
         var draft = new Draft(
             id,
             program.Kind,
@@ -148,6 +154,11 @@ internal sealed class Piecer(
             if (region.Items[0].Block is not null || Shapes.IsRectangle(region.Items[0].Shape) && FitsOneStrip(region))
             {
                 return Single(region, place);
+            }
+
+            if (CutToShape.Fits(region))
+            {
+                return CutToShape.Make(book, seams, letters, region);
             }
 
             findings.Add(Unmakeable(region, place));
@@ -213,7 +224,8 @@ internal sealed class Piecer(
             }
         }
 
-        if (region.IsRectangle && region.Items.Any(i => i.InSetting) && !region.Items.Any(i => i.InBorder))
+        var isRagged = parts.Any(part => ragged.Contains(part.Of));
+        if (region.IsRectangle && (isRagged || region.Items.Any(i => i.InSetting)) && !region.Items.Any(i => i.InBorder))
         {
             Surd s = seams.Allowance;
             verbs.Add(new Trim("unit", Polygon.Rectangle(-s, -s, region.Width + s, region.Height + s), Counted: true));
@@ -224,6 +236,7 @@ internal sealed class Piecer(
         {
             Parts = parts.ToImmutable(),
             Outline = region.IsRectangle ? null : Hull.Of(region),
+            IsRagged = isRagged && !region.IsRectangle,
         };
     }
 

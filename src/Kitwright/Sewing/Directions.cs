@@ -108,6 +108,14 @@ public static class Directions
             case "quarter-square-triangle" or "setting-side":
                 lines.Add(Message.Of("step.triangle.twice", ("piece", labels[takes[0]])));
                 break;
+            case "cut-to-shape" or "cut-to-shape-handed":
+                lines.Add(Message.Of("step.cut-to-shape", ("piece", labels[takes[0]]), ("seam", seam)));
+                if (recipe.Kind == "cut-to-shape-handed")
+                {
+                    lines.Add(Message.Of("step.cut-to-shape.handed"));
+                }
+
+                break;
             case "square-on-point":
                 lines.Add(Message.Of("step.on-point", ("piece", labels[takes[0]])));
                 break;
@@ -143,7 +151,10 @@ public static class Directions
 
         if (recipe.Verbs.Any(v => v is Trim { Counted: true }))
         {
-            var rule = recipe.Makes.Length > 1 ? "step.trim.unit" : "step.trim.center";
+            var rule =
+                recipe.Makes.Length > 1 ? "step.trim.unit"
+                : recipe.Kind is "joined" or "block" ? "step.trim.points"
+                : "step.trim.center";
             lines.Add(Message.Of(rule, ("width", recipe.Width), ("height", recipe.Height)));
         }
         else if (recipe.Outline is null)

@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using Kitwright.Cutting;
+using Kitwright.Geometry;
+using Kitwright.Measure;
+using Kitwright.Piecing;
+using Kitwright.Plans;
+using Kitwright.Quilts;
+using Xunit;
+
+namespace Kitwright.Checking.Tests;
+
+/// <summary>Patches of any convex shape are cut and sewn, and a shape with a hand is told from its mirror image.</summary>
+public sealed class CutToShapeTest
+{
+    /// <summary>Half-rectangle triangles, a parallelogram between two triangles, and a trapezoid: by straight seams.</summary>
+    [Theory]
+    [InlineData("a 0,0 4,0 4,8|b 0,0 4,8 0,8", true)]
+    [InlineData("a 0,0 4,0 8,8 4,8|b 4,0 8,0 8,8|c 0,0 4,8 0,8", true)]
+    [InlineData("a 0,0 8,0 6,4 2,4|b 0,0 2,4 0,4|b 8,0 8,4 6,4|c 0,4 8,4 8,8 0,8", true)]
+    [InlineData("a 0,0 3,0 8,5 8,8 5,8 0,3|b 3,0 8,0 8,5|c 0,3 5,8 0,8", false)]
+    public void It_comes_out_either_way_round(string patches, bool handed)
+    {
+        foreach (var mirror in new[] { false, true })
+        {
+            var planned = QuiltPlanner.Plan(Quilt(patches, mirror), null, [], PlanOptions.Usual, FirstFit.Plan);
+
+            Assert.Empty(planned.Findings);
+            Assert.Empty(PlanChecker.Check(planned.Value!).Findings);
+            Assert.Equal(handed, planned.Value!.Sewing.Recipes.Any(r => r.Kind == "cut-to-shape-handed"));
+        }
+    }
+
+    /// <summary>The mirror image of a handed patch is another unit, never the same one turned.</summary>
+    [Fact]
+    public void A_mirror_image_is_another_unit()
+    {
+        var plan = QuiltPlanner.Plan(Quilt("a 0,0 2,0 4,4 2,4|b 2,0 4,0 4,4|b 0,0 2,4 0,4|a 8,0 6,0 4,4 6,4|c 6,0 4,0 4,4|c 8,0 6,4 8,4|d 0,4 8,4 8,8 0,8", false), null, [], PlanOptions.Usual, FirstFit.Plan).Value!;
+
+        Assert.Empty(PlanChecker.Check(plan).Findings);
+        Assert.Equal(2, plan.Sewing.Recipes.Count(r => r.Kind == "cut-to-shape-handed" && r.Outline!.Corners.Length == 4));
+    }
+
+    private static Quilt Quilt(string patches, bool mirror)
+    {
+        var read = QuiltFile.Read("""
+            {"format": "kitwright-quilt", "version": 1, "name": "Shapes", "units": "inch",
+             "roles": [{"id": "a", "name": "a"}, {"id": "b", "name": "b"}, {"id": "c", "name": "c"}, {"id": "d", "name": "d"}, {"id": "backing", "name": "backing"}],
+             "blocks": [{"id": "one", "name": "One", "width": "8 in", "height": "8 in", "grid": {"columns": 8, "rows": 8}, "patches": [{"id": "1", "role": "a", "corners": [["0","0"],["8","0"],["8","8"],["0","8"]]}]}],
+             "setting": {"kind": "straight", "columns": 2, "rows": 2, "cells": [[{"block": "one"}]]},
+             "binding": {"role": "d", "stripWidth": "2 1/2 in", "allowance": "10 in"},
+             "backing": {"role": "backing", "overhang": "4 in", "seam": "1/2 in"}}
+            """).Value!;
+        var width = patches.Contains("8,", StringComparison.Ordinal) ? 8 : 4;
+        var block = read.Blocks[0] with { Width = Length.Inches(width), Patches = [.. patches.Split('|').Select((text, i) => Patch(text, i, width, mirror))] };
+        return read with { Blocks = [block] };
+    }
+
+    private static BlockPatch Patch(string text, int index, int width, bool mirror)
+    {
+        var parts = text.Split(' ');
+        var shape = new Polygon(
+            [
+                .. parts
+                    .Skip(1)
+                    .Select(c => Array.ConvertAll(c.Split(','), n => int.Parse(n, System.Globalization.CultureInfo.InvariantCulture)))
+                    .Select(c => new Point(mirror ? width - c[0] : c[0], c[1])),
+            ]
+        );
+        return new($"{index + 1}", parts[0], shape.CounterClockwise().Corners, []);
+    }
+}
