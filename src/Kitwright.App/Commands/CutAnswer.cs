@@ -53,14 +53,19 @@ internal sealed record ShortOutcome(string Label, int Count);
 /// <param name="FirstCut"><c>across</c> the width, or <c>along</c> the length.</param>
 /// <param name="Width">Across.</param>
 /// <param name="Length">Down: of a roll, what the plan takes.</param>
+/// <param name="Leftovers">Worth keeping, of all these cloths; none where it was not asked for.</param>
 internal sealed record ClothCut(
     string? Cloth,
     string FirstCut,
     Measured Width,
     Measured Length,
     int Times,
-    ImmutableArray<StripOutcome> Strips
+    ImmutableArray<StripOutcome> Strips,
+    ImmutableArray<LeftoverOutcome> Leftovers
 );
+
+/// <summary>Equal rectangles that are left: across and down the cloth.</summary>
+internal sealed record LeftoverOutcome(Measured Width, Measured Length, int Count);
 
 /// <summary>Equal strips: the first cuts.</summary>
 /// <param name="Height">At right angles to the first cut.</param>

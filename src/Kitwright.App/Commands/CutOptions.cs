@@ -41,6 +41,7 @@ internal sealed class CutOptions
     };
     private readonly Option<int[]> folds = new("--fold") { Description = Inputs.Say("command.cut.fold") };
     private readonly Option<int> seed = new("--seed") { Description = Inputs.Say("command.cut.seed") };
+    private readonly Option<string?> keep = new("--keep") { Description = Inputs.Say("command.cut.keep") };
     private readonly Option<string?> goal = new("--goal") { Description = Inputs.Say("command.cut.goal") };
     private readonly Option<string> budget = new("--budget")
     {
@@ -51,7 +52,7 @@ internal sealed class CutOptions
     private readonly Option<double?> seconds = new("--seconds") { Description = Inputs.Say("command.cut.seconds") };
 
     private IEnumerable<Option> All =>
-        [width, cloth, unit, turn, stages, first, last, folds, trim, straightening, increments, goal, budget, work, seconds, seed];
+        [width, cloth, unit, turn, stages, first, last, folds, trim, straightening, increments, goal, budget, work, seconds, seed, keep];
 
     public void AddTo(Command command)
     {
@@ -98,7 +99,8 @@ internal sealed class CutOptions
             parsed.GetValue(folds) is { Length: > 0 } layers ? [.. layers.Distinct().Order()] : [1],
             parsed.GetValue(goal),
             Budget(parsed),
-            parsed.GetValue(seed)
+            parsed.GetValue(seed),
+            Given(parsed.GetValue(keep))
         );
     }
 
@@ -134,6 +136,7 @@ internal sealed class CutOptions
 
         Check(width, result.GetValue(width), aboveZero: true);
         Check(trim, result.GetValue(trim), aboveZero: false);
+        Check(keep, result.GetValue(keep), aboveZero: false);
         Check(straightening, result.GetValue(straightening), aboveZero: false);
         var steps = result.GetValue(increments) ?? [];
         foreach (var step in steps)

@@ -12,6 +12,7 @@ namespace Kitwright.App.Commands;
 /// <param name="ClothPath">The list of pieces of cloth; null for a roll.</param>
 /// <param name="Trim">Taken from the length of each strip of a roll, from width and height of each piece of cloth.</param>
 /// <param name="Increments">Empty where the length is not rounded.</param>
+/// <param name="Keep">Leftovers so long each way are listed; null for none.</param>
 /// <param name="Goal"><c>length</c>, <c>purchase</c>, <c>cost</c>, <c>sheets</c>, or null.</param>
 internal sealed record CutTerms(
     ListMeasure Measure,
@@ -27,7 +28,8 @@ internal sealed record CutTerms(
     ImmutableArray<int> Folds,
     string? Goal,
     WorkBudget Budget,
-    int Seed
+    int Seed,
+    Length? Keep
 )
 {
     /// <summary>What the engine for quilts does as well: two stages with trimming, in one layer.</summary>

@@ -12,6 +12,7 @@ internal static class CutText
         foreach (var cloth in cut.Cloths)
         {
             Write(output, cloth);
+            Left(output, cloth);
         }
 
         Figures(output, cut);
@@ -60,6 +61,20 @@ internal static class CutText
             }
 
             output.WriteLine("    " + words.Say("cut.instructions.used", ("length", InUnits(used))));
+        }
+    }
+
+    private static void Left(TextWriter output, ClothCut cloth)
+    {
+        if (!cloth.Leftovers.IsEmpty)
+        {
+            var each = cloth.Leftovers.Select(left => Message.Of(
+                "cut.instructions.leftover",
+                ("count", left.Count),
+                ("height", left.Length.ToString()),
+                ("width", left.Width.ToString())
+            ));
+            output.WriteLine(Catalog.English.Say("cut.instructions.left", ("leftovers", each.ToImmutableArray())));
         }
     }
 

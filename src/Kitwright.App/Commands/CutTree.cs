@@ -5,7 +5,7 @@ using Kitwright.Plans;
 namespace Kitwright.App.Commands;
 
 /// <summary>The tree of cuts of a plan of sheets, as <c>cut --json</c> writes it.</summary>
-internal sealed class CutTree(SheetPlan plan, Length? unit)
+internal sealed class CutTree(SheetPlan plan, Length? unit, Length? keep)
 {
     private readonly Dictionary<PathId, SheetDemand> demand = plan.Problem.Demand.ToDictionary(d => d.Piece);
 
@@ -20,7 +20,8 @@ internal sealed class CutTree(SheetPlan plan, Length? unit)
             In(sheet.Width),
             In(sheet.Height ?? rollLength),
             cut.Times,
-            [.. cut.Strips.Select(strip => new StripOutcome(In(strip.Height), strip.Layers, strip.Times, [.. strip.SubCuts.Select(sub => Of(strip, sub, along))]))]
+            [.. cut.Strips.Select(strip => new StripOutcome(In(strip.Height), strip.Layers, strip.Times, [.. strip.SubCuts.Select(sub => Of(strip, sub, along))]))],
+            keep is { } least ? [.. Leftovers.Of(plan, cut, least).Select(left => new LeftoverOutcome(In(left.Width), In(left.Height), left.Count))] : []
         );
     }
 

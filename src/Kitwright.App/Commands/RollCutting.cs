@@ -49,6 +49,9 @@ internal static class RollCutting
         return index < 0 ? "--width" : $"line {list.Pieces[index].Line}";
     }
 
+    /// <summary>Without an increment just what is cut is bought.</summary>
+    private static ClothPlan Bought(ClothPlan plan, CutTerms terms) => terms.Increments.IsEmpty ? plan with { Purchase = plan.Cut } : plan;
+
     private static CutOutcome Outcome(ClothPlan plan, CutTerms terms, double seconds)
     {
         Measured Of(Length length) => new(length, terms.Measure.Unit);
@@ -88,7 +91,10 @@ internal static class RollCutting
                     Of(plan.Terms.UsableWidth),
                     Of(plan.Cut),
                     1,
-                    [.. plan.Strips.Select(s => new StripOutcome(Of(s.Height), 1, s.Times, [.. s.SubCuts.Select(c => SubCutOf(s, c))]))]
+                    [.. plan.Strips.Select(s => new StripOutcome(Of(s.Height), 1, s.Times, [.. s.SubCuts.Select(c => SubCutOf(s, c))]))],
+                    terms.Keep is { } least
+                        ? [.. Leftovers.Of(Bought(plan, terms), least).Select(left => new LeftoverOutcome(Of(left.Width), Of(left.Height), left.Count))]
+                        : []
                 ),
             ]
         );

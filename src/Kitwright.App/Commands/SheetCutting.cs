@@ -93,7 +93,7 @@ internal static class SheetCutting
         Measured Of(Length length) => new(length, terms?.Measure.Unit);
         var length = straightening + Length.Inches(plan.Cost);
         var counted = plan.Problem.Goal == SheetGoal.FewestSheets;
-        var tree = new CutTree(plan, terms?.Measure.Unit);
+        var tree = new CutTree(plan, terms?.Measure.Unit, terms is null ? Leftovers.UsualLeast : terms.Keep);
         return new(
             plan.Proof.Status == ProofStatus.Proved ? "proved" : "within",
             isRoll ? Of(length) : null,

@@ -183,6 +183,19 @@ public sealed class CutCommandTest
     }
 
     [Fact]
+    public async Task Leftovers_are_listed_where_they_are_asked_for()
+    {
+        const string list = Header + "A,10,5,3,no\n";
+        var plain = await Cut(list, "--width", "40");
+        Assert.Equal(0, plain.Json.GetProperty("cut").GetProperty("cloths")[0].GetProperty("leftovers").GetArrayLength());
+
+        // Three of four places of the strip are filled, and 13 in are left of half a yard.
+        var run = await Cut(list, "--width", "40", "--increment", "18", "--keep", "2 1/2");
+        var left = run.Json.GetProperty("cut").GetProperty("cloths")[0].GetProperty("leftovers").EnumerateArray().ToList();
+        Assert.Equal(["13 x 40", "5 x 10"], left.Select(l => $"{l.GetProperty("length").GetString()} x {l.GetProperty("width").GetString()}"));
+    }
+
+    [Fact]
     public async Task Equal_limits_of_work_give_equal_plans()
     {
         const string list = Header + "a,3,7,31,yes\nb,5,11,17,yes\nc,6 1/2,4 1/8,23,yes\nd,9,2 3/8,41,yes\n";

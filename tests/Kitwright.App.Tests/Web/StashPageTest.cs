@@ -45,6 +45,9 @@ public sealed class StashPageTest(Chromium chromium)
         var html = await client.GetStringAsync("/quilts/ostrel-bay-stars/cut", TestContext.Current.CancellationToken);
 
         Assert.Contains("/quilts/ostrel-bay-stars/stash", html, StringComparison.Ordinal);
+        // And what is left of a fabric is listed, as lines that the page reads.
+        Assert.Contains("worth keeping", html, StringComparison.Ordinal);
+        Assert.Matches("have=[0-9]+%20of%20", html);
     }
 
     private async Task<string> Get(string have)
