@@ -48,10 +48,16 @@ public sealed class LeftoversTest
         var left = plan.Cuts.SelectMany(cut => Leftovers.Of(plan, cut, Length.Zero)).ToImmutableArray();
         Assert.Equal((Rational)(plan.Figures.Sheets * 22 * 18), Area(left) + (13 * 28));
 
-        // Each leftover is a sheet of its size; a piece as large is cut from it.
-        var stock = left.Select((l, i) => new StockSheet(new($"cloth/{i}"), "left", l.Width, l.Height, l.Count, 1));
-        var again = left.Select((l, i) => new SheetDemand(new($"piece/{i}"), $"L{i}", l.Width, l.Height, l.Count, false, []));
-        Assert.Empty(Cut(new SheetProblem(SheetTerms.Usual, [.. stock], [.. again], SheetGoal.FewestSheets)).Short);
+        // Each leftover is a sheet of its size: a piece as large is cut from it.
+        Assert.All(
+            left,
+            l =>
+            {
+                var stock = new StockSheet(new("cloth/left"), "left", l.Width, l.Height, l.Count, 1);
+                var again = new SheetDemand(new("piece/A"), "A", l.Width, l.Height, l.Count, false, []);
+                Assert.Empty(Cut(new SheetProblem(SheetTerms.Usual, [stock], [again], SheetGoal.FewestSheets)).Short);
+            }
+        );
     }
 
     private static ClothPlan Cut(ClothProblem problem) => ClothCutter.Cut(problem, Little).Value!;
