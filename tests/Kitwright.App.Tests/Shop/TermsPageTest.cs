@@ -24,7 +24,7 @@ public sealed class TermsPageTest(Chromium chromium)
         await visit.Go("/quilts/ostrel-bay-stars/cut");
         foreach (var yards in await visit.Page.Locator(".yards strong").AllInnerTextsAsync())
         {
-            Assert.Matches(@"^\d+$", yards);
+            Assert.Matches(@"^\d+\syd$", yards);
         }
     }
 
