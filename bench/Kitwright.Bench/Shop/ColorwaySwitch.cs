@@ -63,7 +63,7 @@ internal static class ColorwaySwitch
         return ((string)kept["slug"]!, 8 * 9 * quilt["blocks"]![0]!["patches"]!.AsArray().Count);
     }
 
-    private static string Chromium() =>
+    public static string Chromium() =>
         (
             from folder in (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
             from name in (string[])["chromium", "chromium-browser", "google-chrome"]

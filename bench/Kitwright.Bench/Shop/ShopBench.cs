@@ -17,6 +17,10 @@ internal static class ShopBench
         Line("first page after the start", shop.FirstPage.TotalMilliseconds, "ms", 2_000);
         Line("plan of the log cabin, warm", await Median(client, $"{Steps}/plan?colorway=Harbor%20hearth"), "ms", 500);
         Line("booklet with its plan", await Median(client, $"{Steps}/booklet?colorway=Harbor%20hearth"), "ms", 2_000);
+        Line("six ways to a size, planned and checked, warm", await Sizes(client), "ms", 2_000);
+        var edits = await DrawingEdit.Measure(shop.Address);
+        Line($"edit of a block of 29 patches, median of {edits.Length}", edits[edits.Length / 2], "ms", 100);
+        Line($"edit of a block of 29 patches, p95 of {edits.Length}", edits[(int)Math.Ceiling(0.95 * edits.Length) - 1], "ms", 100);
         var (patches, switches) = await ColorwaySwitch.Measure(shop.Address);
         Array.Sort(switches);
         Line($"colorway of {patches.ToString(CultureInfo.InvariantCulture)} patches, median of {switches.Length}", switches[switches.Length / 2], "ms", 50);
@@ -25,6 +29,20 @@ internal static class ShopBench
         Line("server memory", now, "MB", 300);
         Line("server memory at its highest", highest, "MB", 300);
         return 0;
+    }
+
+    // A size of its own each time, so that no plan is remembered.
+    private static async Task<double> Sizes(HttpClient client)
+    {
+        var times = new List<double>();
+        for (var i = 0; i <= Repeats; i++)
+        {
+            var clock = Stopwatch.StartNew();
+            await client.GetByteArrayAsync(new Uri($"/quilts/ostrel-bay-stars/sizes?target={60 + (3 * i)}x{80 + (5 * i)}", UriKind.Relative));
+            times.Add(clock.Elapsed.TotalMilliseconds);
+        }
+
+        return times.Skip(1).Order().ElementAt(Repeats / 2);
     }
 
     private static async Task<double> Median(HttpClient client, string path)

@@ -12,6 +12,9 @@ public sealed class DraftLog(string folder)
 {
     private readonly ConcurrentDictionary<string, object> locks = new(StringComparer.Ordinal);
 
+    // What the logs come to: this process alone writes them, so that each is read once.
+    private readonly ConcurrentDictionary<string, DraftState> known = new(StringComparer.Ordinal);
+
     /// <summary>The drawing as it stands; begun with a document where there is none.</summary>
     /// <param name="key">Letters, digits, hyphens, underscores and dots.</param>
     public DraftState Open(string key, Func<string> begin)
@@ -45,23 +48,29 @@ public sealed class DraftLog(string folder)
         Directory.CreateDirectory(folder);
         using (var file = new FileStream(PathOf(key), FileMode.Append, FileAccess.Write, FileShare.Read))
         {
-            file.Write(Encoding.UTF8.GetBytes(JsonSerializer.Serialize(entry) + "\n"));
+            // On a line of its own, also after one that a crash cut off.
+            file.Write(Encoding.UTF8.GetBytes("\n" + JsonSerializer.Serialize(entry) + "\n"));
             file.Flush(flushToDisk: true);
         }
 
-        return (state ?? DraftState.None).After(entry);
+        return known[key] = (state ?? DraftState.None).After(entry);
     }
 
-    // A last line that a crash cut off was never shown to anybody, and is left out.
+    // A line that a crash cut off was never shown to anybody, and is left out.
     private DraftState? Read(string key)
     {
+        if (known.TryGetValue(key, out var remembered))
+        {
+            return remembered;
+        }
+
         if (!File.Exists(PathOf(key)))
         {
             return null;
         }
 
         var state = DraftState.None;
-        foreach (var line in File.ReadLines(PathOf(key)))
+        foreach (var line in File.ReadLines(PathOf(key)).Where(line => line.Length > 0))
         {
             try
             {
@@ -69,7 +78,7 @@ public sealed class DraftLog(string folder)
             }
             catch (JsonException)
             {
-                break;
+                continue;
             }
         }
 
