@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using Kitwright.Checking.Sheets;
 using Kitwright.Cutting.Sheets;
 using Kitwright.Measure;
 using Kitwright.Optimise.Cutting;
@@ -34,7 +35,7 @@ internal static class StashBench
         var seed = int.Parse(options.GetValueOrDefault("--seed", "0"), CultureInfo.InvariantCulture);
         using var file = options.GetValueOrDefault("--out") is { } path ? new StreamWriter(path) : null;
         var csv = file ?? Console.Out;
-        csv.WriteLine("set,instance,value,bound,status,best_known,known_bound,above_best_known_percent,seconds,work,stopped_by");
+        csv.WriteLine("set,instance,value,bound,status,best_known,known_bound,above_best_known_percent,seconds,work,stopped_by,checked");
         var rows = new List<(StashCase Case, SheetPlan Plan)>();
         foreach (var set in Sets.Where(s => s.StartsWith(options.GetValueOrDefault("--set", ""), StringComparison.Ordinal)))
         {
@@ -57,7 +58,8 @@ internal static class StashBench
                         Above(@case, plan).ToString("0.000", CultureInfo.InvariantCulture),
                         took.ToString("0.00", CultureInfo.InvariantCulture),
                         plan.Proof.Work,
-                        plan.Proof.StoppedBy
+                        plan.Proof.StoppedBy,
+                        SheetChecker.Check(plan) is [var first, ..] ? first.Rule : "yes"
                     )
                 );
                 csv.Flush();
