@@ -56,6 +56,15 @@ public sealed class Visit : IAsyncDisposable
         await AddressHas(address);
     }
 
+    /// <summary>Gives a file to the page's file field, once the field listens: what comes before is lost on it.</summary>
+    public async Task Upload(string name, string text, string type = "text/csv")
+    {
+        await Page.WaitForFunctionAsync(
+            "() => document.querySelector('input[type=file]')?._blazorInputFileNextFileId !== undefined");
+        await Page.Locator("input[type=file]")
+            .SetInputFilesAsync(new FilePayload { Name = name, MimeType = type, Buffer = System.Text.Encoding.UTF8.GetBytes(text) });
+    }
+
     /// <summary>Presses Tab until an element of the kind has the focus.</summary>
     public async Task Tab(string until)
     {

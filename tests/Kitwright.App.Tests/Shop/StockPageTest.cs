@@ -12,7 +12,7 @@ public sealed class StockPageTest(Chromium chromium)
     {
         await using var shop = await Chromium.Shop();
         await using var visit = await chromium.Open("/shop/stock", shop: shop);
-        await Upload(visit, Odd);
+        await visit.Upload("till.csv", Odd);
         await Assertions.Expect(visit.Page.GetByText("There is no column “fabric”.")).ToBeVisibleAsync();
 
         await visit.Page.GetByLabel("Stock number of the fabric").SelectOptionAsync("SKU");
@@ -23,7 +23,7 @@ public sealed class StockPageTest(Chromium chromium)
         await Assertions.Expect(visit.Page.GetByText("Added: 2 fabrics and 2 bolts.")).ToBeVisibleAsync();
 
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Another file" }).ClickAsync();
-        await Upload(visit, Odd.Replace("12,90", "13,50", StringComparison.Ordinal));
+        await visit.Upload("till.csv", Odd.Replace("12,90", "13,50", StringComparison.Ordinal));
         await Assertions.Expect(visit.Page.GetByText("F-1, F-1: price 12.90, now 13.50")).ToBeVisibleAsync();
 
         await visit.Go("/quilts/ostrel-bay-stars/pull");
@@ -45,8 +45,4 @@ public sealed class StockPageTest(Chromium chromium)
         await Assertions.Expect(fault.Nth(1)).ToContainTextAsync("is not a color");
         await Assertions.Expect(visit.Page.GetByRole(AriaRole.Button, new() { Name = "Take it over" })).ToHaveCountAsync(0);
     }
-
-    private static Task Upload(Visit visit, string table) =>
-        visit.Page.Locator("input[type=file]")
-            .SetInputFilesAsync(new FilePayload { Name = "till.csv", MimeType = "text/csv", Buffer = System.Text.Encoding.UTF8.GetBytes(table) });
 }
