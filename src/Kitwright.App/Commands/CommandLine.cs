@@ -23,6 +23,7 @@ public static class CommandLine
             StockCommand.Make(),
             DrawCommand.Make(),
             BlocksCommand.Make(),
+            BeginCommand.Make(),
             SetsCommand.Make(),
             SizesCommand.Make(),
             ServeCommand.Make(),

@@ -27,6 +27,10 @@ public sealed class LookTest(Chromium chromium)
     [InlineData($"{Stars}/draw")]
     [InlineData($"{Stars}/files")]
     [InlineData("/open")]
+    [InlineData("/blocks")]
+    [InlineData("/blocks?family=star")]
+    [InlineData("/begin?block=bears-paw&sashing=2")]
+    [InlineData("/begin?block=bears-paw&units=cm&rows=no&border=4000")]
     [InlineData($"{Stars}/license")]
     public async Task A_page_fits_every_width_and_axe_finds_nothing_serious(string path)
     {

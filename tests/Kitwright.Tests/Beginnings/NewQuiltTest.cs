@@ -1,0 +1,45 @@
+using Xunit;
+using Kitwright.Beginnings;
+using Kitwright.Blocks;
+using Kitwright.Blocks.Editing;
+using Kitwright.Cutting;
+using Kitwright.Findings;
+using Kitwright.Measure;
+using Kitwright.Piecing;
+using Kitwright.Quilts;
+
+namespace Kitwright.Tests.Beginnings;
+
+public sealed class NewQuiltTest
+{
+    public static TheoryData<string, LengthUnit> EveryBlock()
+    {
+        var data = new TheoryData<string, LengthUnit>();
+        foreach (var block in BlockBook.All)
+        {
+            data.Add(block.Id, LengthUnit.Inch);
+            data.Add(block.Id, LengthUnit.Centimeter);
+        }
+
+        return data;
+    }
+
+    [Theory]
+    [MemberData(nameof(EveryBlock))]
+    public void Every_block_of_the_book_makes_a_quilt_that_is_read_back_and_planned(string id, LengthUnit units)
+    {
+        var block = BlockBook.Find(id)!;
+        var begun = NewQuilt.With(block, units) with { Columns = 2, Rows = 2, Sashing = BlockWidths.Of(block, units)[0] / 8 };
+
+        var made = begun.Make();
+
+        Assert.Empty(made.Findings);
+        var written = QuiltFile.Write(made.Value!);
+        Assert.Equal(written, QuiltFile.Write(QuiltFile.Read(written).Value!));
+        var planned = QuiltPlanner.Plan(made.Value!, null, [], PlanOptions.Usual, FirstFit.Plan);
+        // A block that no straight seams make is refused with the seam that would help.
+        Assert.Equal(planned.Value is null ? ["piecing"] : [], planned.Findings.Select(f => f.Rule.Split('.')[0]).Distinct());
+        var sewability = Sewability.Of(block, begun.BlockWidth, made.Value!.Seam);
+        Assert.True(sewability.Curved || sewability.SetIn.IsEmpty == planned.Value is not null);
+    }
+}
