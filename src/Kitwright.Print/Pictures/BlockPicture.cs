@@ -35,11 +35,11 @@ public static class BlockPicture
         );
 
     internal static Shape PatchShape(Patch patch, Func<string, Paint> fill, Stroke? seams) =>
-        new(Outline.Of(patch.Shape), fill(patch.Role), seams) { Id = patch.Id, FabricRole = patch.Role, Class = "fabric" };
+        new(Outline.Of(patch.Drawn), fill(patch.Role), seams) { Id = patch.Id, FabricRole = patch.Role, Class = "fabric" };
 
     private static IEnumerable<Node> PatchLetter(Patch patch, Func<string, string> letter, Affine toPage)
     {
-        var shape = Outline.Of(patch.Shape).Moved(toPage);
+        var shape = Outline.Of(patch.Drawn).Moved(toPage);
         var chip = Chip.Of(letter(patch.Role), Look.Label, Middle.Of(shape));
         var room = shape.Bounds();
         return chip.Box.Width < room.Width && chip.Box.Height < room.Height ? [chip.Drawing] : [];

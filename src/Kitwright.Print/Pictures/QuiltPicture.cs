@@ -20,7 +20,7 @@ public static class QuiltPicture
         foreach (var block in design.Blocks)
         {
             var motions = design.Placements.Where(p => p.Block == block.Id).Select(p => p.Motion).ToArray();
-            var patches = block.Patches.SelectMany(patch => motions.Select(motion => (patch.Role, patch.Shape.Moved(motion))));
+            var patches = block.Patches.SelectMany(patch => motions.Select(motion => (patch.Role, patch.Drawn.Moved(motion))));
             groups.Add(Roles(patches, fill, seams) with { Id = new($"block/{block.Id}"), Class = "block" });
         }
 

@@ -97,7 +97,24 @@ public static class PiecingPlan
 
     /// <summary>A bias border stretches, and nobody cuts one: better no plan than one that says one thing and cuts another.</summary>
     private static IEnumerable<Finding> CutOtherwise(Quilt quilt) =>
-        quilt.Borders.Index().Where(b => b.Item.Grain == StripGrain.Bias).Select(b => Finding.Of("piecing.border-grain", $"/borders/{b.Index}/grain", ("border", b.Index + 1)));
+        quilt
+            .Borders.Index()
+            .Where(b => b.Item.Grain == StripGrain.Bias)
+            .Select(b => Finding.Of("piecing.border-grain", $"/borders/{b.Index}/grain", ("border", b.Index + 1)))
+            .Concat(
+                quilt
+                    .Blocks.Where(block => block.Patches.Any(p => !p.Arcs.IsEmpty) && IsLaid(quilt, block.Id))
+                    .Select(block =>
+                        Finding.Of(
+                            "piecing.curved",
+                            $"block/{block.Id}",
+                            ("block", block.Name),
+                            ("patches", block.Patches.Count(p => !p.Arcs.IsEmpty))
+                        )
+                    )
+            );
+
+    private static bool IsLaid(Quilt quilt, string block) => quilt.Setting.Cells.Any(row => row.Any(cell => cell.Block == block));
 
     private static Item Tile(Design design, Placement placement)
     {

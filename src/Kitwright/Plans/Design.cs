@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using Kitwright.Geometry;
 using Kitwright.Measure;
 
@@ -24,7 +25,19 @@ public sealed record BlockDesign(string Id, string Name, Length Width, Length He
 /// <summary>One polygon of one fabric in finished size, corners counterclockwise, in inches.</summary>
 /// <param name="Id"><c>block/star/patch/7</c>, or <c>frame/border/1/patch/2</c>.</param>
 /// <param name="Role">What its fabric does.</param>
-public sealed record Patch(PathId Id, string Role, Polygon Shape);
+public sealed record Patch(PathId Id, string Role, Polygon Shape)
+{
+    /// <summary>
+    /// The outline with its arcs as fine chords, where there are any: for pictures. A plan has no such patch, as curved
+    /// seams are not planned.
+    /// </summary>
+    [JsonIgnore]
+    public Polygon? Curved { get; init; }
+
+    /// <summary>What a picture shows.</summary>
+    [JsonIgnore]
+    public Polygon Drawn => Curved ?? Shape;
+}
 
 /// <summary>One block of the quilt: <paramref name="Motion"/> takes block coordinates to quilt coordinates.</summary>
 /// <param name="Id"><c>place/r3/c2</c>, rows counted from the top.</param>

@@ -74,7 +74,14 @@ public static class Layout
             block.Name,
             block.Width,
             block.Height,
-            [.. block.Patches.Select(p => new Patch(PathOf(id, p.Id), p.Role, new Polygon(p.Corners).CounterClockwise().Moved(flip)))]
+            [
+                .. block.Patches.Select(p =>
+                    new Patch(PathOf(id, p.Id), p.Role, new Polygon(p.Corners).CounterClockwise().Moved(flip))
+                    {
+                        Curved = CurvedOutline.Of(p)?.Moved(flip),
+                    }
+                ),
+            ]
         );
     }
 

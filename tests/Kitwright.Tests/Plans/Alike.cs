@@ -27,7 +27,7 @@ internal static class Alike
                 : a.Select((item, i) => Difference(item, b[i], $"{place}/{i}")).FirstOrDefault(d => d is not null);
         }
 
-        var properties = x.GetType().GetProperties().Where(p => p.CanWrite).ToList();
+        var properties = x.GetType().GetProperties().Where(p => p.CanWrite && !p.IsDefined(typeof(System.Text.Json.Serialization.JsonIgnoreAttribute), false)).ToList();
         return properties.Count == 0
             ? $"{place}: {x} and {y}"
             : properties.Select(p => Difference(p.GetValue(x), p.GetValue(y), $"{place}/{p.Name}")).FirstOrDefault(d => d is not null);

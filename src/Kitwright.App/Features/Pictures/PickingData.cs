@@ -41,7 +41,7 @@ public static class PickingData
             patches = block.Patches.Select(Flat),
         };
 
-    private static object[] Flat(Patch patch) => [patch.Id.Value, .. Numbers(patch.Shape)];
+    private static object[] Flat(Patch patch) => [patch.Id.Value, .. Numbers(patch.Drawn)];
 
     private static IEnumerable<object> Numbers(Polygon shape) =>
         shape.Corners.SelectMany(corner => Numbers(corner.X, corner.Y));

@@ -22,6 +22,9 @@ public static partial class StashText
     private const int MostCharacters = 20_000;
     private const int LongestName = 80;
 
+    /// <summary>Characters of a line after its name; patterns that look back again take no time on so few.</summary>
+    private const int LongestSize = 120;
+
     /// <param name="usualWidth">Of yards and strips whose width is not said.</param>
     public static Checked<ClothList> Read(string text, Length usualWidth)
     {
@@ -63,7 +66,7 @@ public static partial class StashText
         var colon = line.IndexOf(':', StringComparison.Ordinal);
         var name = colon < 0 ? "" : line[..colon].Trim();
         var what = line[(colon + 1)..].Trim();
-        if (name.Length > LongestName || name.Any(char.IsControl) || Size(what, usualWidth) is not var (match, width, height))
+        if (name.Length > LongestName || what.Length > LongestSize || name.Any(char.IsControl) || Size(what, usualWidth) is not var (match, width, height))
         {
             return null;
         }
@@ -133,18 +136,18 @@ public static partial class StashText
 
     private const RegexOptions Lenient = RegexOptions.IgnoreCase | RegexOptions.CultureInvariant;
 
-    [GeneratedRegex(@"^(?:(?<count>\d+)\s+)?fat\s+(?<kind>quarter|eighth)s?$", Lenient, matchTimeoutMilliseconds: 200)]
+    [GeneratedRegex(@"^(?:(?<count>\d+)\s+)?fat\s+(?<kind>quarter|eighth)s?$", Lenient)]
     private static partial Regex Precut();
 
-    [GeneratedRegex(@"^(?<length>[0-9¼½¾⅓⅔⅛⅜⅝⅞][0-9 ./¼½¾⅓⅔⅛⅜⅝⅞-]*)\s*(?:yd|yds|yard|yards)\.?(?:\s+(?:of|x|×|wide)?\s*(?<width>" + Number + @"))?(?:\s+wide)?$", Lenient, matchTimeoutMilliseconds: 200)]
+    [GeneratedRegex(@"^(?<length>[0-9¼½¾⅓⅔⅛⅜⅝⅞][0-9 ./¼½¾⅓⅔⅛⅜⅝⅞-]*)\s*(?:yd|yds|yard|yards)\.?(?:\s+(?:of|x|×|wide)?\s*(?<width>" + Number + @"))?(?:\s+wide)?$", Lenient)]
     private static partial Regex Yards();
 
-    [GeneratedRegex(@"^(?:(?<count>\d+)\s+)?squares?\s+(?:of\s+)?(?<side>" + Number + @")$", Lenient, matchTimeoutMilliseconds: 200)]
+    [GeneratedRegex(@"^(?:(?<count>\d+)\s+)?squares?\s+(?:of\s+)?(?<side>" + Number + @")$", Lenient)]
     private static partial Regex Squares();
 
-    [GeneratedRegex(@"^(?:(?<count>\d+)\s+)?strips?\s+(?:of\s+)?(?<height>" + Number + @")(?:\s*[x×]\s*(?<width>" + Number + @"))?$", Lenient, matchTimeoutMilliseconds: 200)]
+    [GeneratedRegex(@"^(?:(?<count>\d+)\s+)?strips?\s+(?:of\s+)?(?<height>" + Number + @")(?:\s*[x×]\s*(?<width>" + Number + @"))?$", Lenient)]
     private static partial Regex Strips();
 
-    [GeneratedRegex(@"^(?:(?<count>\d+)\s+of\s+)?(?<height>" + Number + @")\s*[x×]\s*(?<width>" + Number + @")$", Lenient, matchTimeoutMilliseconds: 200)]
+    [GeneratedRegex(@"^(?:(?<count>\d+)\s+of\s+)?(?<height>" + Number + @")\s*[x×]\s*(?<width>" + Number + @")$", Lenient)]
     private static partial Regex Rectangles();
 }
