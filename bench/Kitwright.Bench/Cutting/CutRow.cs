@@ -15,7 +15,7 @@ namespace Kitwright.Bench.Cutting;
 internal sealed record CutRow(CutCase Case, ClothPlan Plan, double Seconds, double Megabytes, ClothPlan Handbook)
 {
     public const string Header =
-        "set,instance,types,pieces,bound,length,best_known,peer,status,stopped_by,purchase_least,cpu_seconds,allocated_mb";
+        "set,instance,types,pieces,bound,length,best_known,peer,status,stopped_by,purchase_least,settings,cuts,cpu_seconds,allocated_mb";
 
     public Length Height => Plan.Cut - Plan.Terms.Straightening;
 
@@ -57,6 +57,8 @@ internal sealed record CutRow(CutCase Case, ClothPlan Plan, double Seconds, doub
             Plan.Proof.Status,
             Plan.Proof.StoppedBy,
             Plan.PurchaseIsLeast ? "1" : "0",
+            Text((long)Plan.Figures.StripWidths),
+            Text((long)Plan.Figures.Strips + Plan.Figures.SubCuts + Plan.Figures.Trims),
             Seconds.ToString("0.000", CultureInfo.InvariantCulture),
             Megabytes.ToString("0.0", CultureInfo.InvariantCulture)
         );
