@@ -83,6 +83,18 @@ internal sealed record Column(StripPattern Pattern, ImmutableArray<int> Pieces, 
         return most;
     }
 
+    /// <summary>How often the column is cut at most where all of a piece are to come from it alone.</summary>
+    public int EnoughTimes(ReadOnlySpan<int> wanted)
+    {
+        var enough = 0;
+        for (var i = 0; i < Pieces.Length; i++)
+        {
+            enough = Math.Max(enough, (wanted[Pieces[i]] + Copies[i] - 1) / Copies[i]);
+        }
+
+        return enough;
+    }
+
     /// <summary>Columns are the same where they yield the same at the same height, however the pieces lie.</summary>
     public bool Equals(Column? other) =>
         other is not null

@@ -46,7 +46,7 @@ public static class ColumnGeneration
             grid,
             FirstFit.Strips(grid),
             meter,
-            (strips, bound) => problem.Goal == CutGoal.ByTheStep && purchase.IsLeast(strips, bound),
+            length => problem.Goal == CutGoal.ByTheStep ? purchase.LongestBelow(length) : length - 1,
             (length, bound) => progress?.Report(new(grid.Unit * (Rational)length, grid.Unit * (Rational)bound))
         );
         search.Run();

@@ -55,6 +55,15 @@ internal sealed class ColumnGenerator
     /// <summary>Those duals lowered, where need be, until no strip is worth more than its height.</summary>
     public ImmutableArray<long> FeasibleDuals() => FarleyBound.Feasible(grid, knapsack, Duals, scale);
 
+    /// <summary>The basis of the last solve with those duals.</summary>
+    public LinearSolution Solution() =>
+        new(
+            [.. duals.Select((_, row) => master.Basic(row).Column)],
+            [.. duals.Select((_, row) => master.SurplusIn(row))],
+            FeasibleDuals(),
+            scale
+        );
+
     public double Length => master.Length;
 
     /// <summary>A column of the solution of the last solve and how often it is cut; null where the row has none.</summary>

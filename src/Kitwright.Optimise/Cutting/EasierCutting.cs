@@ -11,7 +11,10 @@ namespace Kitwright.Optimise.Cutting;
 /// <param name="purchase">Null where every inch counts and the length must stay.</param>
 internal sealed class EasierCutting(StripGrid grid, StripSearch search, PurchaseSteps? purchase, WorkMeter meter)
 {
-    private const int MostColumns = 1000;
+    private const int MostColumns = 400;
+
+    /// <summary>Work that is always worth an easier plan; beyond, half of what the length has taken.</summary>
+    private const long AlwaysWorth = 100_000_000;
 
     public ImmutableArray<CutStrips> Choose()
     {
@@ -26,52 +29,51 @@ internal sealed class EasierCutting(StripGrid grid, StripSearch search, Purchase
         var best = simple
             .Where(strips => Fits(strips) && Labor.Of(grid, strips).Cuts <= mostCuts)
             .MinBy(strips => Labor.Of(grid, strips));
-        if (search.FeasibleDuals is not { } duals || Labor.Of(grid, best).IsLeast || meter.MustStop)
+        if (search.Linear is null || Labor.Of(grid, best).IsLeast || meter.MustStop)
         {
             return best;
         }
 
+        using var share = meter.ShareOf(Math.Max(AlwaysWorth, meter.Done / 2));
+        bool Accepts(ImmutableArray<CutStrips> strips) => Fits(strips) && Labor.Of(grid, strips).Cuts <= mostCuts;
+        var settings = Labor.SettingsOf(grid, best);
+        if (new FewestSettings(grid, longest, highest, Accepts, meter).Find(settings) is { } fewer)
+        {
+            best = fewer;
+            settings = Labor.SettingsOf(grid, best);
+        }
+
+        if (meter.MustStop || GridOfHeights.Of(grid, settings) is not { } few)
+        {
+            return best;
+        }
+
+        var start = few.Here(best)!.Value;
         // Strips of one size alone are seldom maximal, so that no enumeration of maximal strips holds them.
-        var simplest = simple.Where(Fits).SelectMany(strips => strips).Select(s => Column.Of(grid, s.Pattern));
-        var columns = simplest.Union(Columns(duals, longest, highest)).ToImmutableArray();
-        return new FewestSettings(grid, columns, longest, mostCuts, meter).Improve(best);
-    }
-
-    /// <summary>All columns that such a plan can use, or the most promising of those seen where they are too many.</summary>
-    private IEnumerable<Column> Columns(ImmutableArray<long> duals, long longest, int highest)
-    {
-        var enumeration = new ReducedCostEnumeration(grid, duals, search.Generator.Scale, meter);
-        var all = enumeration.Columns(longest, longest, MostColumns)?.Columns;
-        return (all ?? Seen(duals, longest)).Where(column => column.Height <= highest);
-    }
-
-    private IEnumerable<Column> Seen(ImmutableArray<long> duals, long longest)
-    {
-        var slack = (Int128)longest * search.Generator.Scale;
-        for (var piece = 0; piece < duals.Length; piece++)
+        var simplest = simple.Where(Fits).Select(strips => few.Here(strips)).Append(start).SelectMany(strips => strips ?? []);
+        var columns = simplest.Select(s => Column.Of(few.Grid, s.Pattern)).Union(Columns(few.Grid, longest, highest)).ToImmutableArray();
+        if (meter.Left < SetCover.StepsOfRoot(columns.Length))
         {
-            slack -= (Int128)duals[piece] * grid.Counts[piece];
+            return best;
         }
 
-        long ReducedCost(Column column)
-        {
-            var cost = column.Height * search.Generator.Scale;
-            for (var i = 0; i < column.Pieces.Length; i++)
-            {
-                cost -= duals[column.Pieces[i]] * column.Copies[i];
-            }
+        var easiest = few.InWhole(new FewestCuts(few.Grid, columns, longest, meter).Improve(start));
+        return Accepts(easiest) && Labor.Of(grid, easiest).CompareTo(Labor.Of(grid, best)) < 0 ? easiest : best;
+    }
 
-            return cost;
+    /// <summary>The columns that such a plan can use: all, or those nearest to being worth their height.</summary>
+    private IEnumerable<Column> Columns(StripGrid few, long longest, int highest)
+    {
+        var generator = new ColumnGenerator(few, meter);
+        generator.Solve(few.Counts.AsSpan(), long.MaxValue);
+        if (!generator.Priced)
+        {
+            return [];
         }
 
-        return Enumerable
-            .Range(0, search.Generator.Count)
-            .Select(i => search.Generator[i])
-            .Select(column => (column, cost: ReducedCost(column)))
-            .Where(x => x.cost <= slack)
-            .OrderBy(x => x.cost)
-            .Take(MostColumns)
-            .Select(x => x.column);
+        var enumeration = new ReducedCostEnumeration(few, generator.FeasibleDuals(), generator.Scale, meter);
+        var found = enumeration.Columns(generator.LowerBound(few.Counts.AsSpan()), longest, MostColumns);
+        return (found?.Columns ?? []).Where(column => column.Height <= highest);
     }
 
     /// <summary>What a plan asks of a person, compared in this order.</summary>
@@ -82,11 +84,14 @@ internal sealed class EasierCutting(StripGrid grid, StripSearch search, Purchase
         /// </summary>
         public static Labor Of(StripGrid grid, ImmutableArray<CutStrips> strips)
         {
-            var settings = strips.SelectMany(s => SettingsOf(grid, s.Pattern)).Distinct().Count();
+            var settings = SettingsOf(grid, strips).Count;
             var cuts = strips.Sum(s => s.Times * CutsOf(grid, s.Pattern));
             var fewest = strips.Sum(s => (long)s.Times) + grid.Count;
             return new(settings, cuts, settings == 1 && cuts == fewest);
         }
+
+        public static HashSet<int> SettingsOf(StripGrid grid, ImmutableArray<CutStrips> strips) =>
+            [.. strips.SelectMany(s => SettingsOf(grid, s.Pattern))];
 
         /// <summary>The strip's own height, and each height to which pieces are trimmed.</summary>
         public static IEnumerable<int> SettingsOf(StripGrid grid, StripPattern pattern) =>

@@ -1,143 +1,120 @@
 using System.Collections.Immutable;
-using System.Globalization;
-using Google.OrTools.LinearSolver;
 using Kitwright.Cutting;
 
 namespace Kitwright.Optimise.Cutting;
 
 /// <summary>
-/// Strips with the fewest ruler settings, and with those the fewest cuts, within a length: the set cover once more,
-/// with one yes-or-no variable a setting. Two programs one after the other, by SCIP.
+/// The fewest ruler settings with which a length is kept: sets of heights from the smallest on, each held against the
+/// bound of the pieces that may lie only so; most sets fall by that alone.
 /// </summary>
 /// <param name="longest">The sum of heights, in units, that may be used.</param>
-/// <param name="mostCuts">How many cuts there may be, whatever the settings.</param>
+/// <param name="highest">No strip may be higher.</param>
+/// <param name="accepts">Whether strips of the whole grid will do.</param>
 internal sealed class FewestSettings(
     StripGrid grid,
-    ImmutableArray<Column> columns,
     long longest,
-    long mostCuts,
+    int highest,
+    Func<ImmutableArray<CutStrips>, bool> accepts,
     WorkMeter meter
 )
 {
-    public ImmutableArray<CutStrips> Improve(ImmutableArray<CutStrips> strips)
-    {
-        var fewest = Solve(strips, settings: null) ?? strips;
-        var settings = EasierCutting.Labor.Of(grid, fewest).Settings;
-        return meter.MustStop ? fewest : Solve(fewest, settings) ?? fewest;
-    }
+    private const int MostSets = 500;
+    private const long StepsPerSet = 20_000_000;
 
-    /// <param name="settings">Null to make the settings fewest; otherwise how many there may be while cuts are fewest.</param>
-    private ImmutableArray<CutStrips>? Solve(ImmutableArray<CutStrips> start, int? settings)
+    /// <summary>Strips with fewer settings, or null where none were found within the work.</summary>
+    /// <param name="settings">Those of a plan that is to be bettered.</param>
+    public ImmutableArray<CutStrips>? Find(IReadOnlySet<int> settings)
     {
-        using var solver = Solver.CreateSolver("SCIP");
-        var heights = grid.Heights;
-        var most = columns.Select(column => MostTimes(column)).ToArray();
-        var times = most.Select(count => solver.MakeIntVar(0, count, "")).ToArray();
-        var used = heights.Select(_ => solver.MakeBoolVar("")).ToArray();
-        using var objective = solver.Objective();
-        objective.SetMinimization();
-        for (var piece = 0; piece < grid.Pieces.Length; piece++)
+        int[] heights = [.. grid.Heights.Where(h => h <= highest)];
+        int[] forced = [.. grid.WaysOf.Select(ways => ways.Select(way => grid.Ways[way].Height).Where(h => h <= highest).Distinct().ToArray()).Where(h => h.Length == 1).Select(h => h[0]).Distinct()];
+        int[] free = [.. heights.Except(forced)];
+        var left = MostSets;
+        for (var size = Math.Max(1, forced.Length); size < settings.Count; size++)
         {
-            var row = solver.MakeConstraint(grid.Counts[piece], double.PositiveInfinity);
-            for (var c = 0; c < columns.Length; c++)
+            if (Choices(free.Length, size - forced.Length) > left)
             {
-                if (columns[c].Pieces.IndexOf(piece) is var at and >= 0)
+                return OneLess(settings);
+            }
+
+            foreach (var chosen in Sets(free, 0, size - forced.Length))
+            {
+                left--;
+                if (meter.MustStop)
                 {
-                    row.SetCoefficient(times[c], columns[c].Copies[at]);
+                    return null;
+                }
+
+                if (Within([.. forced, .. chosen]) is { } strips)
+                {
+                    return strips;
                 }
             }
         }
 
-        var length = solver.MakeConstraint(0, longest);
-        var passes = solver.MakeConstraint(0, mostCuts == long.MaxValue ? double.PositiveInfinity : mostCuts);
-        for (var c = 0; c < columns.Length; c++)
-        {
-            var cuts = EasierCutting.Labor.CutsOf(grid, columns[c].Pattern);
-            length.SetCoefficient(times[c], columns[c].Height);
-            passes.SetCoefficient(times[c], cuts);
-            foreach (var height in EasierCutting.Labor.SettingsOf(grid, columns[c].Pattern))
-            {
-                var open = solver.MakeConstraint(double.NegativeInfinity, 0);
-                open.SetCoefficient(times[c], 1);
-                open.SetCoefficient(used[heights.BinarySearch(height)], -most[c]);
-            }
-
-            if (settings is not null)
-            {
-                objective.SetCoefficient(times[c], cuts);
-            }
-        }
-
-        if (settings is { } count)
-        {
-            var limit = solver.MakeConstraint(0, count);
-            foreach (var height in used)
-            {
-                limit.SetCoefficient(height, 1);
-            }
-        }
-        else
-        {
-            foreach (var height in used)
-            {
-                objective.SetCoefficient(height, 1);
-            }
-        }
-
-        Hint(solver, heights, times, used, start);
-        return Run(solver, times, start);
+        return null;
     }
 
-    private int MostTimes(Column column)
+    /// <summary>Where there are too many sets to try them all: those that lack one setting, time and again.</summary>
+    private ImmutableArray<CutStrips>? OneLess(IReadOnlySet<int> settings)
     {
-        var most = 0;
-        for (var i = 0; i < column.Pieces.Length; i++)
+        ImmutableArray<CutStrips>? best = null;
+        var present = settings.ToHashSet();
+        foreach (var height in settings.Order())
         {
-            most = Math.Max(most, (grid.Counts[column.Pieces[i]] + column.Copies[i] - 1) / column.Copies[i]);
+            if (meter.MustStop)
+            {
+                break;
+            }
+
+            if (Within([.. present.Where(h => h != height)]) is { } strips)
+            {
+                best = strips;
+                present.Remove(height);
+            }
         }
 
-        return most;
+        return best;
     }
 
-    private void Hint(Solver solver, ImmutableArray<int> heights, Variable[] times, Variable[] used, ImmutableArray<CutStrips> start)
+    private ImmutableArray<CutStrips>? Within(HashSet<int> settings)
     {
-        var counts = start.GroupBy(s => Column.Of(grid, s.Pattern)).ToDictionary(s => s.Key, s => s.Sum(x => x.Times));
-        var open = start.SelectMany(s => EasierCutting.Labor.SettingsOf(grid, s.Pattern)).ToHashSet();
-        solver.SetHint(
-            [.. times, .. used],
-            [.. columns.Select(c => (double)counts.GetValueOrDefault(c)), .. heights.Select(h => open.Contains(h) ? 1.0 : 0.0)]
-        );
-    }
-
-    private ImmutableArray<CutStrips>? Run(Solver solver, Variable[] times, ImmutableArray<CutStrips> start)
-    {
-        // Each column has a row of its own here, for its ruler setting.
-        var size = 2 * columns.Length;
-        var nodes = SetCover.MostNodes(meter, size);
-        using var parameters = new MPSolverParameters();
-        parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
-        solver.SetSolverSpecificParametersAsString(string.Create(CultureInfo.InvariantCulture, $"limits/totalnodes = {nodes}"));
-        solver.SetTimeLimit((long)Math.Clamp(meter.UntilSafetyStop.TotalMilliseconds, 1, int.MaxValue));
-        using var interrupt = meter.Cancellation.Register(() => solver.InterruptSolve());
-        var status = solver.Solve(parameters);
-        meter.Charge(SetCover.StepsOfRoot(size) + SetCover.StepsOfIterations(solver.Iterations(), size));
-        if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE))
+        if (GridOfHeights.Of(grid, settings) is not { } few)
         {
             return null;
         }
 
-        var strips = columns
-            .Zip(times, (column, time) => new CutStrips(column.Pattern, (int)Math.Round(time.SolutionValue())))
-            .Where(s => s.Times > 0)
-            .ToImmutableArray();
-        var enough = Enumerable
-            .Range(0, grid.Pieces.Length)
-            .All(piece => strips.Sum(s => s.Times * Surplus.CopiesOf(grid, s.Pattern, piece)) >= grid.Counts[piece]);
-        strips = enough ? Surplus.Remove(grid, strips) : start;
-        var better =
-            CutStrips.TotalHeight(strips) <= longest
-            && EasierCutting.Labor.Of(grid, strips).Cuts <= mostCuts
-            && EasierCutting.Labor.Of(grid, strips).CompareTo(EasierCutting.Labor.Of(grid, start)) < 0;
-        return better ? strips : null;
+        using var share = meter.ShareOf(StepsPerSet);
+        var search = new StripSearch(few.Grid, FirstFit.Strips(few.Grid), meter, length => length > longest ? longest : -1, (_, _) => { });
+        search.Run();
+        var strips = few.InWhole(search.Best);
+        return search.Length <= longest && accepts(strips) ? strips : null;
+    }
+
+    private static long Choices(int of, int take)
+    {
+        var choices = 1L;
+        for (var i = 1; i <= take && choices <= MostSets; i++)
+        {
+            choices = choices * (of - take + i) / i;
+        }
+
+        return take > of ? 0 : choices;
+    }
+
+    private static IEnumerable<ImmutableStack<int>> Sets(int[] heights, int from, int size)
+    {
+        if (size == 0)
+        {
+            yield return [];
+            yield break;
+        }
+
+        for (var i = from; i <= heights.Length - size; i++)
+        {
+            foreach (var rest in Sets(heights, i + 1, size - 1))
+            {
+                yield return rest.Push(heights[i]);
+            }
+        }
     }
 }

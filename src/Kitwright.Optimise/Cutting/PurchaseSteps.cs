@@ -9,8 +9,19 @@ internal sealed class PurchaseSteps(ClothProblem problem, StripGrid grid)
 {
     private readonly Length fixedPart = problem.Terms.Straightening + grid.Margin(problem.SpareStrips);
 
-    /// <summary>True where even a plan as short as the bound would have to be bought as these strips are.</summary>
-    public bool IsLeast(ImmutableArray<CutStrips> strips, long bound) => Purchase(bound) >= Purchase(strips);
+    /// <summary>The greatest sum of heights, in units, for which less is bought; -1 where there is none.</summary>
+    public long LongestBelow(long length)
+    {
+        var bought = Purchase(length);
+        var (below, not) = (-1L, length);
+        while (not - below > 1)
+        {
+            var middle = (below + not) / 2;
+            (below, not) = Purchase(middle) < bought ? (middle, not) : (below, middle);
+        }
+
+        return below;
+    }
 
     public Length Purchase(ImmutableArray<CutStrips> strips) => Purchase(CutStrips.TotalHeight(strips));
 

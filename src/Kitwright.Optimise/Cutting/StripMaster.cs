@@ -101,7 +101,6 @@ internal sealed class StripMaster
         return SolveFromHere();
     }
 
-
     public double Length
     {
         get
@@ -118,6 +117,9 @@ internal sealed class StripMaster
 
     /// <summary>The variable that is basic in a row: a column, or null for a surplus; and its value.</summary>
     public (Column? Column, double Times) Basic(int row) => (columns[basis[row]], values[row]);
+
+    /// <summary>The piece whose surplus is basic in a row, or -1.</summary>
+    public int SurplusIn(int row) => basis[row] < rows ? basis[row] : -1;
 
     public double Dual(int piece) => duals[piece];
 

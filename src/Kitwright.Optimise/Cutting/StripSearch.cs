@@ -12,31 +12,34 @@ internal sealed class StripSearch
     /// <summary>With more kinds of pieces the set cover over few columns finds nothing that dives do not.</summary>
     private const int MostPiecesToShorten = 25;
 
+    private const int MostInGroup = 3000;
+
     private readonly StripGrid grid;
     private readonly WorkMeter meter;
-    private readonly Func<ImmutableArray<CutStrips>, long, bool> goodEnough;
+    private readonly Func<long, long> aim;
     private readonly Action<long, long> report;
     private readonly ColumnGenerator generator;
     private readonly SumsOfHeights sums;
 
-    /// <param name="goodEnough">Whether a bound makes the strips found so far the best that is asked for.</param>
+    /// <param name="aim">For a length, the greatest one that would be better; in units.</param>
     /// <param name="report">Told of every better length or bound, in units.</param>
     public StripSearch(
         StripGrid grid,
         ImmutableArray<CutStrips> start,
         WorkMeter meter,
-        Func<ImmutableArray<CutStrips>, long, bool> goodEnough,
+        Func<long, long> aim,
         Action<long, long> report
     )
     {
         this.grid = grid;
         this.meter = meter;
         this.report = report;
-        this.goodEnough = goodEnough;
+        this.aim = aim;
         generator = new(grid, meter);
         sums = new(grid.Heights);
         Best = start;
         Length = CutStrips.TotalHeight(start);
+        Aim = aim(Length);
         Bound = StripBound.ByArea(grid, sums);
         Look();
     }
@@ -48,10 +51,13 @@ internal sealed class StripSearch
     /// <summary>No plan is shorter, by the word of an exhausted search; 0 where none was.</summary>
     public long Searched { get; private set; }
 
-    /// <summary>Duals under which no strip is worth more than its height; null before the linear program is solved.</summary>
-    public ImmutableArray<long>? FeasibleDuals { get; private set; }
+    /// <summary>Null before the linear program is solved.</summary>
+    public LinearSolution? Linear { get; private set; }
 
     public long Length { get; private set; }
+
+    /// <summary>The greatest length that would be better: below the present one, or in a lower step of purchase.</summary>
+    public long Aim { get; private set; }
 
     public long BestBound => Math.Max(Bound.Length, Searched);
 
@@ -62,7 +68,7 @@ internal sealed class StripSearch
     public void Run()
     {
         SolveLinearProgram();
-        if (FeasibleDuals is not { } duals)
+        if (Linear is not { } linear)
         {
             return;
         }
@@ -73,12 +79,19 @@ internal sealed class StripSearch
             Take(Surplus.Remove(grid, strips));
         }
 
+        if (Done || meter.MustStop)
+        {
+            return;
+        }
+
+        var duals = linear.Duals;
         var recreate = new RuinAndRecreate(grid, generator, dive, meter);
+        var enumeration = new ReducedCostEnumeration(grid, duals, generator.Scale, meter);
+        CloseByGroup(enumeration, linear);
         Recreate(recreate, duals, 0.01);
         if (!Done && !meter.MustStop)
         {
-            var enumeration = new ReducedCostEnumeration(grid, duals, generator.Scale, meter);
-            Close(enumeration, Length - 1, mostColumns: 300, 0.5);
+            Close(enumeration, Aim, mostColumns: 300, 0.5);
             Recreate(recreate, duals, 0.05);
             Shorten(enumeration);
             Recreate(recreate, duals, 0.05);
@@ -102,7 +115,7 @@ internal sealed class StripSearch
         if (generator.Priced)
         {
             Bound = StripBound.Greater(Bound, generator.Bound());
-            FeasibleDuals = generator.FeasibleDuals();
+            Linear = generator.Solution();
             Look();
         }
     }
@@ -121,13 +134,14 @@ internal sealed class StripSearch
         {
             Best = strips;
             Length = CutStrips.TotalHeight(strips);
+            Aim = aim(Length);
             Look();
         }
     }
 
     private void Look()
     {
-        Done = BestBound >= Length || goodEnough(Best, BestBound);
+        Done = BestBound > Aim;
         report(Length, BestBound);
     }
 
@@ -146,7 +160,7 @@ internal sealed class StripSearch
 
         using (meter.Share(share))
         {
-            if (enumeration.Columns(from, Length - 1, mostColumns) is not var (columns, target) || meter.Left < SetCover.StepsOfRoot(columns.Count))
+            if (enumeration.Columns(from, Aim, mostColumns) is not var (columns, target) || meter.Left < SetCover.StepsOfRoot(columns.Count))
             {
                 return false;
             }
@@ -171,6 +185,32 @@ internal sealed class StripSearch
         }
     }
 
+    /// <summary>Few kinds of pieces in any number: their group is small.</summary>
+    private void CloseByGroup(ReducedCostEnumeration enumeration, LinearSolution linear)
+    {
+        using (meter.Share(0.15))
+        {
+            if (grid.Pieces.Length > GroupRelaxation.MostKinds || enumeration.Columns(BestBound, Aim, MostInGroup) is not var (columns, target))
+            {
+                return;
+            }
+
+            if (GroupRelaxation.Of(grid, linear, columns, meter) is not { } relaxation)
+            {
+                return;
+            }
+
+            var (strips, searched) = relaxation.Search(BestBound, target, sums);
+            if (strips is { } shorter)
+            {
+                Take(shorter);
+            }
+
+            Searched = Math.Max(Searched, Math.Min(Length, searched));
+            Look();
+        }
+    }
+
     /// <summary>A shorter plan over the most promising columns and those of the present plan; proves nothing.</summary>
     private void Shorten(ReducedCostEnumeration enumeration)
     {
@@ -181,7 +221,7 @@ internal sealed class StripSearch
 
         using (meter.Share(0.05))
         {
-            if (enumeration.Columns(BestBound, Length - 1, mostColumns: 150) is var (columns, _))
+            if (enumeration.Columns(BestBound, Aim, mostColumns: 150) is var (columns, _))
             {
                 var present = Best.Select(strips => Column.Of(grid, strips.Pattern));
                 var outcome = SetCover.Solve(grid, [.. columns.Union(present)], Best, BestBound, Length, meter);

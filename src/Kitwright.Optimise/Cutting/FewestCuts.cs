@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Google.OrTools.LinearSolver;
+using Kitwright.Cutting;
+
+namespace Kitwright.Optimise.Cutting;
+
+/// <summary>Strips with the fewest cuts within a length, over given columns: a set cover that counts cuts, by SCIP.</summary>
+/// <param name="longest">The sum of heights, in units, that may be used.</param>
+internal sealed class FewestCuts(StripGrid grid, ImmutableArray<Column> columns, long longest, WorkMeter meter)
+{
+    public ImmutableArray<CutStrips> Improve(ImmutableArray<CutStrips> start)
+    {
+        using var solver = Solver.CreateSolver("SCIP");
+        var times = columns.Select(column => solver.MakeIntVar(0, column.EnoughTimes(grid.Counts.AsSpan()), "")).ToArray();
+        using var objective = solver.Objective();
+        objective.SetMinimization();
+        var rows = grid.Pieces.Select(piece => solver.MakeConstraint(piece.Count, double.PositiveInfinity)).ToArray();
+        using var length = solver.MakeConstraint(0, longest);
+        for (var c = 0; c < columns.Length; c++)
+        {
+            length.SetCoefficient(times[c], columns[c].Height);
+            objective.SetCoefficient(times[c], EasierCutting.Labor.CutsOf(grid, columns[c].Pattern));
+            for (var i = 0; i < columns[c].Pieces.Length; i++)
+            {
+                rows[columns[c].Pieces[i]].SetCoefficient(times[c], columns[c].Copies[i]);
+            }
+        }
+
+        var counts = start.GroupBy(s => Column.Of(grid, s.Pattern)).ToDictionary(s => s.Key, s => s.Sum(x => x.Times));
+        solver.SetHint(times, [.. columns.Select(c => (double)counts.GetValueOrDefault(c))]);
+        try
+        {
+            return Run(solver, times) is { } strips && IsBetter(strips, start) ? strips : start;
+        }
+        finally
+        {
+            foreach (var part in times.Cast<IDisposable>().Concat(rows))
+            {
+                part.Dispose();
+            }
+        }
+    }
+
+    private bool IsBetter(ImmutableArray<CutStrips> strips, ImmutableArray<CutStrips> start) =>
+        CutStrips.TotalHeight(strips) <= longest
+        && EasierCutting.Labor.Of(grid, strips).CompareTo(EasierCutting.Labor.Of(grid, start)) < 0;
+
+    private ImmutableArray<CutStrips>? Run(Solver solver, Variable[] times)
+    {
+        var nodes = SetCover.MostNodes(meter, columns.Length);
+        using var parameters = new MPSolverParameters();
+        parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
+        solver.SetSolverSpecificParametersAsString(string.Create(CultureInfo.InvariantCulture, $"{SetCover.Settings}limits/totalnodes = {nodes}"));
+        solver.SetTimeLimit((long)Math.Clamp(meter.UntilSafetyStop.TotalMilliseconds, 1, int.MaxValue));
+        using var interrupt = meter.Cancellation.Register(() => solver.InterruptSolve());
+        var status = solver.Solve(parameters);
+        meter.Charge(SetCover.StepsOfRoot(columns.Length) + SetCover.StepsOfSearch(solver.Nodes(), solver.Iterations(), columns.Length));
+        if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE))
+        {
+            return null;
+        }
+
+        // Rounded and looked at again: the solver's tolerances decide nothing.
+        ImmutableArray<CutStrips> strips =
+        [
+            .. columns.Zip(times, (column, time) => new CutStrips(column.Pattern, (int)Math.Round(time.SolutionValue()))).Where(s => s.Times > 0),
+        ];
+        var enough = Enumerable
+            .Range(0, grid.Pieces.Length)
+            .All(piece => strips.Sum(s => s.Times * Surplus.CopiesOf(grid, s.Pattern, piece)) >= grid.Counts[piece]);
+        return enough ? Surplus.Remove(grid, strips) : null;
+    }
+}
