@@ -39,6 +39,14 @@ internal static class Roots
         return Below(square);
     }
 
+    /// <summary>The length of a step: exact along an axis, whatever root it holds, else as <see cref="AtMost"/> says.</summary>
+    public static Surd Length(Point step) =>
+        step.Y.IsZero ? Magnitude(step.X)
+        : step.X.IsZero ? Magnitude(step.Y)
+        : AtMost((step.X * step.X) + (step.Y * step.Y));
+
+    private static Surd Magnitude(Surd x) => x.Sign < 0 ? -x : x;
+
     private static bool TryRational(Rational square, out Rational root)
     {
         var (p, q) = (Whole(square.Numerator), Whole(square.Denominator));

@@ -90,6 +90,9 @@ internal sealed record Region(ImmutableArray<Item> Items)
     /// <summary>True where the items fill their bounding box.</summary>
     public bool IsRectangle => TwiceArea == 2 * Width * Height;
 
+    /// <summary>True where they fill it and its sides are rational: width and height then say all about its outline.</summary>
+    public bool IsOnRuler => IsRectangle && Width.IsRational && Height.IsRational;
+
     public string Key() => string.Join('\n', Items.Select(i => i.Key()).Order(StringComparer.Ordinal));
 
     private static (Point, Point) BoundsOf(ImmutableArray<Item> items)

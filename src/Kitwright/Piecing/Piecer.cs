@@ -170,13 +170,19 @@ internal sealed class Piecer(
             return border.Make((verbs, register, part) => Place(verbs, register, part, place), seams);
         }
 
-        if (StraightCuts.Of(region) is not { } cuts)
+        if (StraightCuts.Of(region) is { } cuts)
         {
-            findings.Add(NoStraightSeam.Of(region, place));
-            return null;
+            return Join(region, cuts, place);
         }
 
-        return Join(region, cuts, place);
+        // Borders and blocks on point are made otherwise: a set-in seam is for patches.
+        if (region.Items.All(i => i.Role is not null && !i.InBorder) && SetInSearch.Of(region) is { } joint)
+        {
+            return SetIn(region, joint, place);
+        }
+
+        findings.Add(NoStraightSeam.Of(region, place));
+        return null;
     }
 
     private Finding Unmakeable(Region region, string place)
@@ -224,20 +230,40 @@ internal sealed class Piecer(
             }
         }
 
-        var isRagged = parts.Any(part => ragged.Contains(part.Of));
+        var isRagged = parts.Any(part => ragged.Contains(part.Of)) || cuts.Parts.Any(IsGenerous);
         if (region.IsRectangle && (isRagged || region.Items.Any(i => i.InSetting)) && !region.Items.Any(i => i.InBorder))
         {
-            Surd s = seams.Allowance;
-            verbs.Add(new Trim("unit", Polygon.Rectangle(-s, -s, region.Width + s, region.Height + s), Counted: true));
+            verbs.Add(SquaredUp(region));
         }
 
         var kind = KindOf(region, cuts);
         return new(kind, [.. verbs], ["unit"], kind == "bordered" ? Bordered(region, cuts) : Message.Of("unit." + kind, ("parts", cuts.Parts.Length)))
         {
             Parts = parts.ToImmutable(),
-            Outline = region.IsRectangle ? null : Hull.Of(region),
+            Outline = region.IsOnRuler ? null : Hull.Of(region),
             IsRagged = isRagged && !region.IsRectangle,
         };
+    }
+
+    private Program? SetIn(Region region, SetInSearch.Joint joint, string place)
+    {
+        if (SetInParts.Make(region, joint, (verbs, register, part) => Place(verbs, register, part, place)) is not { } program)
+        {
+            return null;
+        }
+
+        var isRagged = program.Parts.Any(part => ragged.Contains(part.Of));
+        return program with { Verbs = region.IsRectangle && isRagged ? [.. program.Verbs, SquaredUp(region)] : program.Verbs, IsRagged = isRagged && !region.IsRectangle };
+    }
+
+    // Strips whose finished width no ruler has are cut a little wider, and the excess comes off at the edge.
+    private static bool IsGenerous(Region part) =>
+        part.Items is [{ Role: not null } only] && Shapes.IsRectangle(only.Shape) && !(part.Width.IsRational && part.Height.IsRational);
+
+    private Trim SquaredUp(Region region)
+    {
+        Surd s = seams.Allowance;
+        return new("unit", Polygon.Rectangle(-s, -s, region.Width + s, region.Height + s), Counted: true);
     }
 
     /// <summary>The sides of a border go on before its top and bottom.</summary>

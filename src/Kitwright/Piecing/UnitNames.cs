@@ -36,7 +36,7 @@ internal static class UnitNames
     private static IEnumerable<(PathId Of, Spot Spot)> Spots(Recipe recipe)
     {
         var parts = recipe.Picture.Parts;
-        if (parts.Length < 2 || recipe.Kind == "mitered")
+        if (parts.Length < 2 || recipe.Kind is "mitered" or "set-in")
         {
             yield break;
         }

@@ -102,6 +102,10 @@ public static class Directions
                 lines.Add(Message.Of("step.mitered.center", ("parts", Parts(recipe, numbers, labels).RemoveAt(0)), ("seam", seam)));
                 lines.Add(Message.Of("step.mitered.corner", ("seam", seam)));
                 break;
+            case "set-in":
+                lines.Add(Message.Of("step.set-in.order", ("parts", Parts(recipe, numbers, labels))));
+                lines.Add(Message.Of("step.set-in.how", ("count", recipe.Verbs.OfType<SewIn>().Count(sewn => sewn.Lines.Length > 1)), ("seam", seam)));
+                break;
             case "half-square-triangle" or "setting-corner":
                 lines.Add(Message.Of("step.triangle.once", ("piece", labels[takes[0]])));
                 break;

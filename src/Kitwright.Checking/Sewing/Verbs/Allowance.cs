@@ -52,7 +52,7 @@ internal static class Allowance
     {
         var step = layer.Own.To - layer.Own.From;
         var square = (step.X * step.X) + (step.Y * step.Y);
-        Surd deep = (Surd)seam / Roots.AtMost(square);
+        Surd deep = (Surd)seam / Roots.Length(step);
         Point start = layer.Own.From + (step * (from / square)),
             end = layer.Own.From + (step * (to / square)),
             away = new(layer.Beyond.A * deep, layer.Beyond.B * deep);
