@@ -19,6 +19,9 @@ internal static class ApiAnswer
         ["api.no-quilt"] = StatusCodes.Status404NotFound,
         ["api.no-booking"] = StatusCodes.Status404NotFound,
         ["api.no-schema"] = StatusCodes.Status404NotFound,
+        ["blocks.unknown"] = StatusCodes.Status404NotFound,
+        ["license.booklet"] = StatusCodes.Status403Forbidden,
+        ["license.sizes"] = StatusCodes.Status403Forbidden,
         ["api.too-large"] = StatusCodes.Status413PayloadTooLarge,
     }.ToImmutableDictionary();
 
@@ -44,6 +47,7 @@ internal static class ApiAnswer
     private static string NameOf(int status) =>
         status switch
         {
+            StatusCodes.Status403Forbidden => "not-allowed",
             StatusCodes.Status404NotFound => "not-found",
             StatusCodes.Status409Conflict => "conflict",
             StatusCodes.Status413PayloadTooLarge => "too-large",

@@ -1,7 +1,9 @@
+using System.Text;
 using Kitwright.App.Commands;
 using Kitwright.App.Web;
 using Kitwright.Findings;
 using Kitwright.Quilts;
+using Microsoft.AspNetCore.Http.Features;
 
 namespace Kitwright.App.Api;
 
@@ -26,6 +28,34 @@ internal static class ApiBody
         }
 
         return Checked<byte[]>.Of(held.ToArray());
+    }
+
+    /// <summary>The parts of a form by name, files or plain; a body that is no form is a finding.</summary>
+    /// <param name="most">Bytes of all parts together.</param>
+    public static async Task<Checked<Dictionary<string, byte[]>>> Form(HttpRequest request, int most, CancellationToken cancel)
+    {
+        try
+        {
+            var form = await request.ReadFormAsync(new FormOptions { MultipartBodyLengthLimit = most, ValueLengthLimit = most, KeyLengthLimit = 100 }, cancel);
+            var parts = new Dictionary<string, byte[]>(StringComparer.Ordinal);
+            foreach (var (name, value) in form)
+            {
+                parts[name] = Encoding.UTF8.GetBytes(value.ToString());
+            }
+
+            foreach (var file in form.Files)
+            {
+                using var held = new MemoryStream();
+                await file.CopyToAsync(held, cancel);
+                parts[file.Name] = held.ToArray();
+            }
+
+            return Checked<Dictionary<string, byte[]>>.Of(parts);
+        }
+        catch (InvalidDataException)
+        {
+            return Checked<Dictionary<string, byte[]>>.Failed(Finding.Of("api.form", "body", ("megabytes", most / 1024 / 1024)));
+        }
     }
 
     /// <summary>The quilt file that a request holds.</summary>

@@ -19,9 +19,10 @@ internal static class ApiEndpoint
         endpoint.Accepts<Stream>("application/json").WithMetadata(new DocumentSchemas([schema], []));
 
     /// <summary>A JSON document of a published schema is its answer, or a PDF where the name is null.</summary>
-    public static RouteHandlerBuilder Gives(this RouteHandlerBuilder endpoint, string? schema) =>
+    /// <param name="types">Media types of the answer, where it is neither.</param>
+    public static RouteHandlerBuilder Gives(this RouteHandlerBuilder endpoint, string? schema, params string[] types) =>
         endpoint
-            .Produces<Stream>(StatusCodes.Status200OK, schema is null ? "application/pdf" : "application/json")
+            .Produces<Stream>(StatusCodes.Status200OK, types.FirstOrDefault() ?? (schema is null ? "application/pdf" : "application/json"), types.Skip(1).ToArray())
             .WithMetadata(new DocumentSchemas([], string.IsNullOrEmpty(schema) ? [] : [schema]));
 }
 

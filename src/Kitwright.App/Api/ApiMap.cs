@@ -57,6 +57,7 @@ public static class ApiMap
         var api = app.MapGroup(Path);
         api.MapQuiltVerbs();
         api.MapShopVerbs();
+        api.MapListVerbs();
         api.MapGet("/schemas/{name}", Schema).Produces<Stream>(StatusCodes.Status200OK, "application/schema+json").Described("api.schema");
         api.MapGet("/problems/{name}", Problem).Produces<string>(StatusCodes.Status200OK, "text/plain").Described("api.problem");
         app.MapOpenApi($"{Path}/openapi.json");

@@ -23,9 +23,13 @@ internal static class QuiltVerbs
     {
         MapVerb<PlanQuery>(api, "plan", "plan", Plan);
         MapVerb<PlanQuery>(api, "sew", "sew", Sew);
-        MapVerb<KitsQuery>(api, "kits", "kits", Kits);
+        MapVerb<KitsQuery>(api, "kits", "kits", Kits, tellsSizes: false);
         MapVerb<SizesQuery>(api, "sizes", "", SizesVerb.Answer);
-        MapVerb<BookletQuery>(api, "booklet", null, Booklet);
+        MapVerb<AccuracyQuery>(api, "accuracy", "", MadeVerbs.Accuracy);
+        MapVerb<StashQuery>(api, "stash", "cut", MadeVerbs.Stash);
+        MapVerb<PaperQuery>(api, "templates", null, MadeVerbs.Templates);
+        MapVerb<DrawQuery>(api, "draw", "", MadeVerbs.Draw, tellsSizes: false, "image/svg+xml", "image/png");
+        MapVerb<BookletQuery>(api, "booklet", null, Booklet, tellsSizes: false);
     }
 
     /// <param name="schema">Name of the answer's schema, empty where none is published; null for a PDF.</param>
@@ -33,25 +37,31 @@ internal static class QuiltVerbs
         RouteGroupBuilder api,
         string verb,
         string? schema,
-        Func<Checked<Quilt>, TQuery, IWorkbench, CancellationToken, IResult> answer
+        Func<Checked<Quilt>, TQuery, IWorkbench, CancellationToken, IResult> answer,
+        bool tellsSizes = true,
+        params string[] types
     )
         where TQuery : class
     {
         api.MapPost(
                 $"/{verb}",
                 async (HttpRequest request, [AsParameters] TQuery query, IWorkbench workbench, CancellationToken cancel) =>
-                    answer(await ApiBody.Quilt(request, cancel), query, workbench, cancel)
+                    answer(Allowed(await ApiBody.Quilt(request, cancel)), query, workbench, cancel)
             )
             .Takes("quilt")
-            .Gives(schema)
+            .Gives(schema, types)
             .Described($"api.{verb}.posted");
         api.MapGet(
                 $"/quilts/{{slug}}/{verb}",
                 (string slug, [AsParameters] TQuery query, IWorkbench workbench, CancellationToken cancel) =>
-                    answer(ApiBody.Quilt(slug, workbench), query, workbench, cancel)
+                    answer(Allowed(ApiBody.Quilt(slug, workbench)), query, workbench, cancel)
             )
-            .Gives(schema)
+            .Gives(schema, types)
             .Described($"api.{verb}");
+
+        // Somebody else's pattern is answered only where no size is told.
+        Checked<Quilt> Allowed(Checked<Quilt> quilt) =>
+            tellsSizes && quilt.Value is { } found && PublicQuilt.NoSizes(found) is { } refused ? Checked<Quilt>.Failed(refused) : quilt;
     }
 
     private static IResult Plan(Checked<Quilt> quilt, PlanQuery query, IWorkbench workbench, CancellationToken cancel)
@@ -89,12 +99,17 @@ internal static class QuiltVerbs
 
     private static IResult Booklet(Checked<Quilt> quilt, BookletQuery query, IWorkbench workbench, CancellationToken cancel)
     {
-        if (!TryPaper(query.Paper, out var paper))
+        if (quilt.Value is not { } asked)
         {
-            return ApiAnswer.Refused(Finding.Of("api.query", "query/paper", ("name", "paper"), ("text", query.Paper!), ("wanted", "letter, a4")));
+            return ApiAnswer.Refused(quilt.Findings);
         }
 
-        if (quilt.Value is { } asked && PublicQuilt.NoBooklet(asked) is { } refused)
+        if ((query.Paper is null ? Papers.UsualFor(asked) : Papers.Named(query.Paper)) is not { } paper)
+        {
+            return MadeVerbs.Bad("paper", query.Paper!, "letter, a4");
+        }
+
+        if (PublicQuilt.NoBooklet(asked) is { } refused)
         {
             return ApiAnswer.Refused(refused);
         }
@@ -106,7 +121,7 @@ internal static class QuiltVerbs
         }
 
         var pdf = new MemoryStream();
-        Print.Pages.Booklet.Write(quilt.Value!, plan, workbench.Shelf, paper, Languages.Of(quilt.Value!, workbench.Terms), pdf);
+        Print.Pages.Booklet.Write(asked, plan, workbench.Shelf, paper, Languages.Of(asked, workbench.Terms), pdf);
         pdf.Position = 0;
         return Results.File(pdf, "application/pdf");
     }
@@ -155,7 +170,7 @@ internal static class QuiltVerbs
         );
     }
 
-    private static PlannedQuilt Planned(Checked<Quilt> quilt, PlanQuery query, IWorkbench workbench, CancellationToken cancel)
+    internal static PlannedQuilt Planned(Checked<Quilt> quilt, PlanQuery query, IWorkbench workbench, CancellationToken cancel)
     {
         var options = query.Options(Standing.OptionsUnder(workbench.Terms));
         if (quilt.Value is not { } found || options.Value is null)
@@ -171,12 +186,6 @@ internal static class QuiltVerbs
 
         var planned = PlanningLine.Plan(found, colorway, workbench.Shelf.Fabrics, options.Value, Cutters.Named(options.Value.Budget, cancel));
         return planned with { Findings = [.. quilt.Findings, .. planned.Findings] };
-    }
-
-    private static bool TryPaper(string? text, out PaperSize paper)
-    {
-        paper = PaperSize.Letter;
-        return text is null || (Enum.GetNames<PaperSize>().Contains(text, StringComparer.OrdinalIgnoreCase) && Enum.TryParse(text, ignoreCase: true, out paper));
     }
 }
 

@@ -6,6 +6,7 @@ using Kitwright.Checking;
 using Kitwright.Exchange;
 using Kitwright.Findings;
 using Kitwright.Plans;
+using Kitwright.Publishing;
 using Kitwright.Quilts;
 using Kitwright.Shop;
 using Kitwright.Shop.Revisions;
@@ -66,6 +67,11 @@ internal static class ShopVerbs
         if (await store.Projects.Find(slug, cancel) is not { } project)
         {
             return NoQuilt(slug);
+        }
+
+        if (QuiltFile.Read(project.Current.Json).Value is { } read && PublicQuilt.NoSizes(read) is { } refused)
+        {
+            return ApiAnswer.Refused(refused);
         }
 
         // What a client edits from here on has this revision as its base.

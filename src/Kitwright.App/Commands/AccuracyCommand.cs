@@ -3,6 +3,7 @@ using System.CommandLine;
 using Kitwright.Accuracy;
 using Kitwright.Findings;
 using Kitwright.Measure;
+using Kitwright.Plans;
 using Kitwright.Words;
 
 namespace Kitwright.App.Commands;
@@ -12,6 +13,9 @@ internal static class AccuracyCommand
 {
     public const string Format = "kitwright-accuracy";
     public const int Version = 1;
+    public const int LeastQuilts = 100;
+    public const int MostQuilts = 1_000_000;
+
     private const double Generous = 1.0 / 8;
 
     public static Command Make()
@@ -24,7 +28,7 @@ internal static class AccuracyCommand
         var json = Inputs.Json();
         quilts.Validators.Add(r =>
         {
-            if (r.GetValueOrDefault<int>() is < 100 or > 1_000_000)
+            if (r.GetValueOrDefault<int>() is < LeastQuilts or > MostQuilts)
             {
                 r.AddError(Inputs.Say("command.accuracy.quilts.bad"));
             }
@@ -47,14 +51,9 @@ internal static class AccuracyCommand
                 {
                     Report.WriteJson(
                         output,
-                        new
-                        {
-                            format = Format,
-                            version = Version,
-                            accuracy,
-                            sentences = tested.AddRange(words).Select(Catalog.English.Say),
-                            findings = Report.Json(findings),
-                        }
+                        good
+                            ? Answer(planned.Plan!, test, parsed.GetValue(quilts), findings, Catalog.English)
+                            : new { format = Format, version = Version, accuracy, sentences = Array.Empty<string>(), findings = Report.Json(findings) }
                     );
                 }
                 else
@@ -72,8 +71,23 @@ internal static class AccuracyCommand
         return command;
     }
 
+    /// <summary>What the command prints of a plan as JSON.</summary>
+    public static object Answer(QuiltPlan plan, SeamTest? test, int quilts, ImmutableArray<Finding> findings, Catalog words)
+    {
+        var accuracy = QuiltAccuracy.Of(plan, test?.Hands(Hands.Usual) ?? Hands.Usual, Generous, quilts);
+        ImmutableArray<Message> said = [.. test is null ? [] : AccuracyWords.Of(test), .. AccuracyWords.Of(plan, accuracy)];
+        return new
+        {
+            format = Format,
+            version = Version,
+            accuracy,
+            sentences = said.Select(words.Say),
+            findings = Report.Json(findings),
+        };
+    }
+
     /// <summary>A seam test needs both measures, and neither half an inch off.</summary>
-    private static (SeamTest? Test, ImmutableArray<Finding> Findings) Read(string? across, string? middle)
+    public static (SeamTest? Test, ImmutableArray<Finding> Findings) Read(string? across, string? middle)
     {
         if (across is null && middle is null)
         {

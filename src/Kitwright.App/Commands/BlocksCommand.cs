@@ -104,7 +104,7 @@ internal static class BlocksCommand
 
     private static string NameOf(BlockFamily family) => JsonNamingPolicy.KebabCaseLower.ConvertName(family.ToString());
 
-    private static object Line(BookBlock block) =>
+    public static object Line(BookBlock block) =>
         new
         {
             block.Id,

@@ -18,11 +18,7 @@ internal static class BookletCommand
         var colorway = Inputs.Colorway();
         var stock = Inputs.Stock();
         var path = new Option<string>("--out") { Description = Inputs.Say("command.out"), Required = true };
-        var paper = new Option<PaperSize>("--paper")
-        {
-            Description = Inputs.Say("command.paper"),
-            DefaultValueFactory = _ => PaperSize.Letter,
-        };
+        var paper = new Option<PaperSize?>("--paper") { Description = Inputs.Say("command.paper") };
         var command = new Command("booklet", Inputs.Say("command.booklet")) { quilt, colorway, stock, path, paper };
         command.SetAction(
             (parsed, cancel) =>
@@ -52,7 +48,7 @@ internal static class BookletCommand
         string quiltPath,
         string? colorway,
         string? stockPath,
-        PaperSize paper,
+        PaperSize? paper,
         string path,
         CancellationToken cancel
     )
@@ -88,7 +84,7 @@ internal static class BookletCommand
         findings.AddRange(planned.Findings);
         if (planned.Plan is { } plan)
         {
-            var fault = InputFile.Write(path, stream => Booklet.Write(quilt.Value, plan, shelf.Value, paper, Languages.Of(quilt.Value), stream));
+            var fault = InputFile.Write(path, stream => Booklet.Write(quilt.Value, plan, shelf.Value, paper ?? Papers.UsualFor(quilt.Value), Languages.Of(quilt.Value), stream));
             if (fault is not null)
             {
                 findings.Add(fault);

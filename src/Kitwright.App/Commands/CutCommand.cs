@@ -45,13 +45,17 @@ internal static class CutCommand
     private static (CutOutcome? Cut, ImmutableArray<Finding> Findings) Cut(string path, CutTerms terms, CancellationToken cancel)
     {
         var bytes = InputFile.Read(path);
-        if (bytes.Value is null)
-        {
-            return (null, bytes.Findings);
-        }
+        var cloth = terms.ClothPath is { } named ? InputFile.Read(named) : Checked<byte[]>.Of([]);
+        return bytes.Value is null || cloth.Value is null
+            ? (null, [.. bytes.Findings, .. cloth.Findings])
+            : Cut(bytes.Value, cloth.Value, terms, cancel);
+    }
 
-        var list = PieceList.Read(bytes.Value, terms.Measure, terms.MayTurn);
-        var sheets = Sheets(terms);
+    /// <param name="cloth">The list of pieces of cloth; not read for a roll.</param>
+    public static (CutOutcome? Cut, ImmutableArray<Finding> Findings) Cut(byte[] pieces, byte[] cloth, CutTerms terms, CancellationToken cancel)
+    {
+        var list = PieceList.Read(pieces, terms.Measure, terms.MayTurn);
+        var sheets = Sheets(cloth, terms);
         if (list.Value is null || sheets.Value is null)
         {
             return (null, [.. list.Findings, .. sheets.Findings]);
@@ -64,20 +68,14 @@ internal static class CutCommand
     }
 
     /// <summary>The cloths of the list of cloths, its findings with the list's name; or the roll.</summary>
-    private static Checked<ClothList> Sheets(CutTerms terms)
+    private static Checked<ClothList> Sheets(byte[] cloth, CutTerms terms)
     {
-        if (terms.ClothPath is not { } path)
+        if (terms.ClothPath is null)
         {
             return Checked<ClothList>.Of(new(SheetCutting.Roll(terms.Width!.Value)));
         }
 
-        var bytes = InputFile.Read(path);
-        if (bytes.Value is null)
-        {
-            return new(null, bytes.Findings);
-        }
-
-        var cloths = ClothList.Read(bytes.Value, terms.Measure);
+        var cloths = ClothList.Read(cloth, terms.Measure);
         return cloths with { Findings = [.. cloths.Findings.Select(f => f with { Place = $"--cloth {f.Place}" })] };
     }
 }

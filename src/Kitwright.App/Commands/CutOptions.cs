@@ -3,6 +3,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using Kitwright.App.Planning;
 using Kitwright.Cutting.Sheets;
+using Kitwright.Findings;
 using Kitwright.Measure;
 using Kitwright.Optimise.Cutting;
 
@@ -68,6 +69,34 @@ internal sealed class CutOptions
         }
 
         command.Validators.Add(Validate);
+    }
+
+    /// <summary>The same options as names and values, as a query has them; a flag's value is empty or true.</summary>
+    /// <param name="hasCloth">Whether a list of cloths comes along; its name is not for the caller to choose.</param>
+    public static Checked<CutTerms> FromPairs(ImmutableArray<(string Name, string Value)> pairs, bool hasCloth)
+    {
+        var options = new CutOptions();
+        var command = new Command("cut");
+        options.AddTo(command);
+        var known = options.All.Where(o => o != options.cloth).ToDictionary(o => o.Name, StringComparer.Ordinal);
+        List<string> args = hasCloth ? [options.cloth.Name, "cloth"] : [];
+        foreach (var (name, value) in pairs)
+        {
+            if (!known.ContainsKey($"--{name}"))
+            {
+                return Checked<CutTerms>.Failed(
+                    Finding.Of("api.query", $"query/{name}", ("name", name), ("text", value), ("wanted", string.Join(", ", known.Keys.Select(k => k[2..]))))
+                );
+            }
+
+            // Joined, so that no value can be taken for an option.
+            args.Add(value.Length == 0 ? $"--{name}" : $"--{name}={value}");
+        }
+
+        var parsed = command.Parse(args);
+        return parsed.Errors.Count > 0
+            ? Checked<CutTerms>.Failed([.. parsed.Errors.Select(e => Finding.Of("api.option", "query", ("what", e.Message)))])
+            : Checked<CutTerms>.Of(options.Read(parsed));
     }
 
     public CutTerms Read(ParseResult parsed)

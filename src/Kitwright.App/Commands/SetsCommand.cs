@@ -38,9 +38,7 @@ internal static class SetsCommand
             }
 
             var block = book.At(Length.Inches(book.Grid.Columns));
-            var symmetry = BlockSymmetry.Of(block);
-            var looks = Looks.Of(symmetry, parsed.GetValue(mirrored));
-            var counts = Sides.Select(side => Count(new(side, looks))).ToImmutableArray();
+            var looks = Looks.Of(BlockSymmetry.Of(block), parsed.GetValue(mirrored));
             var findings = found.Findings;
             if (files.Wanted(parsed))
             {
@@ -49,7 +47,7 @@ internal static class SetsCommand
                 findings = [.. findings, .. files.Write(parsed, parsed.GetValue(json) ? TextWriter.Null : output, file)];
             }
 
-            return Tell(output, parsed.GetValue(json), new(book.Id, symmetry.Length, looks.Count, counts), findings);
+            return Tell(output, parsed.GetValue(json), Counted(book, parsed.GetValue(mirrored)), findings);
         });
         return command;
     }
@@ -57,11 +55,19 @@ internal static class SetsCommand
     /// <summary>What the command answers.</summary>
     /// <param name="Symmetry">Order of the block's own group: 1 for a block that every turn and mirror changes.</param>
     /// <param name="Looks">Different ways to lie in a cell.</param>
-    private sealed record Answer(string Block, int Symmetry, int Looks, ImmutableArray<RepeatAnswer> Repeats);
+    internal sealed record Answer(string Block, int Symmetry, int Looks, ImmutableArray<RepeatAnswer> Repeats);
 
     /// <param name="Different">Settings that are not made equal by shifts, turns and allowed mirrors.</param>
     /// <param name="Symmetric">Those of them that keep every turn and mirror about a center.</param>
-    private sealed record RepeatAnswer(int Side, long Different, int Symmetric);
+    internal sealed record RepeatAnswer(int Side, long Different, int Symmetric);
+
+    /// <summary>The counts of a square block of the book.</summary>
+    public static Answer Counted(BookBlock book, bool mirrored)
+    {
+        var symmetry = BlockSymmetry.Of(book.At(Length.Inches(book.Grid.Columns)));
+        var looks = Looks.Of(symmetry, mirrored);
+        return new(book.Id, symmetry.Length, looks.Count, [.. Sides.Select(side => Count(new(side, looks)))]);
+    }
 
     private static RepeatAnswer Count(RepeatGroup group) =>
         new(group.Side, (long)BurnsideCount.Of(group), Arrangements.Symmetric(group).Length);

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Kitwright.Print.Pages;
+using Kitwright.Publishing;
 
 namespace Kitwright.App.Commands;
 
@@ -10,11 +11,7 @@ internal static class TemplatesCommand
     {
         var quilt = Inputs.Quilt();
         var path = new Option<string>("--out") { Description = Inputs.Say("command.out"), Required = true };
-        var paper = new Option<PaperSize>("--paper")
-        {
-            Description = Inputs.Say("command.paper"),
-            DefaultValueFactory = _ => PaperSize.Letter,
-        };
+        var paper = new Option<PaperSize?>("--paper") { Description = Inputs.Say("command.paper") };
         var command = new Command("templates", Inputs.Say("command.templates")) { quilt, path, paper };
         command.SetAction(parsed =>
         {
@@ -23,7 +20,10 @@ internal static class TemplatesCommand
             var findings = read.Findings;
             if (read.Value is { } found)
             {
-                findings = [.. findings, .. Outputs.Write(output, parsed.GetValue(path)!, stream => TemplateBook.Write(found, parsed.GetValue(paper), stream))];
+                var size = parsed.GetValue(paper) ?? Papers.UsualFor(found);
+                findings = PublicQuilt.NoTemplates(found) is { } refused
+                    ? [.. findings, refused]
+                    : [.. findings, .. Outputs.Write(output, parsed.GetValue(path)!, stream => TemplateBook.Write(found, size, stream))];
             }
 
             Report.Write(output, findings);

@@ -25,6 +25,14 @@ public sealed record PublicQuilt(string Name, string? Owner, int Copies, bool Sh
     /// <summary>Why no booklet is printed; null where one may be.</summary>
     public static Finding? NoBooklet(Quilt quilt) =>
         quilt.Licensed is { } license ? Finding.Of("license.booklet", "/licensed", ("owner", license.Owner)) : null;
+
+    /// <summary>Why no templates are printed; null where they may be.</summary>
+    public static Finding? NoTemplates(Quilt quilt) =>
+        quilt.Licensed is { } license ? Finding.Of("license.templates", "/licensed", ("owner", license.Owner)) : null;
+
+    /// <summary>Why other programs are told nothing that holds a size; null where they may be.</summary>
+    public static Finding? NoSizes(Quilt quilt) =>
+        quilt.Licensed is { } license ? Finding.Of("license.sizes", "/licensed", ("owner", license.Owner)) : null;
 }
 
 /// <param name="Fabrics">Stock numbers.</param>

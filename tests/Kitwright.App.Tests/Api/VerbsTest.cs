@@ -64,6 +64,74 @@ public sealed class VerbsTest(Chromium chromium)
     }
 
     [Fact]
+    public async Task Accuracy_picture_templates_and_stash_are_answered_too()
+    {
+        using var api = new ApiClient(chromium.Address);
+
+        var accuracy = await api.Get($"{Stars}/accuracy?quilts=200&across=3%203/8&middle=1");
+        Assert.Equal("kitwright-accuracy", accuracy.Json.GetProperty("format").GetString());
+        Assert.NotEmpty(accuracy.Json.GetProperty("sentences").EnumerateArray());
+        Assert.StartsWith("<svg", (await api.Post("/api/draw", Quilt)).Body.TrimStart(), StringComparison.Ordinal);
+        Assert.Equal("image/png", (await api.Get($"{Stars}/draw?as=png&width=200&colorway=Heather%20dusk")).Type);
+        Assert.Equal("application/pdf", (await api.Get($"{Stars}/templates?paper=a4")).Type);
+        var stash = (await api.Get($"{Stars}/stash?have=6%20yd&have=12%20fat%20quarters&have=9%20yd%20of%2042")).Json.GetProperty("cut");
+        Assert.True(stash.GetProperty("sheets").GetInt32() > 0);
+    }
+
+    [Theory]
+    [InlineData("accuracy?quilts=1")]
+    [InlineData("accuracy?across=9&middle=1")]
+    [InlineData("draw?as=gif")]
+    [InlineData("draw?as=png&width=1000000")]
+    [InlineData("templates?paper=foolscap")]
+    [InlineData("stash")]
+    [InlineData("stash?have=a%20cow")]
+    [InlineData("stash?have=1%20yd&trim=much")]
+    public async Task What_makes_no_sense_is_a_problem(string asked)
+    {
+        using var api = new ApiClient(chromium.Address);
+
+        Assert.NotEmpty((await api.Get($"{Stars}/{asked}")).Problem(422));
+    }
+
+    [Fact]
+    public async Task Any_list_of_pieces_is_cut_as_the_command_cuts_it()
+    {
+        using var api = new ApiClient(chromium.Address);
+        const string Pieces = "label,width,height,count\nA,9 1/2,4,11\nB,6,4,7\nC,15,2 1/2,5\n";
+        var command = await Run.Of("cut", Run.Temporary(Pieces), "--width", "40", "--turn", "--json");
+
+        var cut = (await api.Post("/api/cut?width=40&turn", Pieces, "text/csv")).Json.GetProperty("cut");
+
+        foreach (var field in (string[])["status", "length", "bound", "cloths"])
+        {
+            Assert.Equal(Flat(command.Json.GetProperty("cut")), Flat(cut));
+
+            string Flat(System.Text.Json.JsonElement of) => JsonNode.Parse(of.GetProperty(field).GetRawText())!.ToJsonString();
+        }
+
+        Assert.NotEmpty((await api.Post("/api/cut?width=40&cloth=/etc/hosts", Pieces, "text/csv")).Problem(422));
+        Assert.NotEmpty((await api.Post("/api/cut?width=wide", Pieces, "text/csv")).Problem(422));
+        Assert.NotEmpty((await api.Post("/api/cut", Pieces, "text/csv")).Problem(422));
+        Assert.NotEmpty((await api.Post("/api/cut?width=40", "nonsense", "text/csv")).Problem(422));
+    }
+
+    [Fact]
+    public async Task The_block_book_its_settings_and_a_quilt_of_it_are_given()
+    {
+        using var api = new ApiClient(chromium.Address);
+
+        Assert.True((await api.Get("/api/blocks")).Json.GetProperty("blocks").GetArrayLength() > 80);
+        Assert.Equal("ohio-star", (await api.Get("/api/blocks/ohio-star")).Json.GetProperty("id").GetString());
+        var sets = (await api.Get("/api/blocks/half-square/sets")).Json.GetProperty("sets");
+        Assert.Equal(17, sets.GetProperty("repeats")[0].GetProperty("different").GetInt64());
+        var quilt = (await api.Get("/api/blocks/ohio-star/quilt?columns=3&rows=4&size=9")).Body;
+        Assert.Equal("plan", (await api.Post("/api/plan", quilt)).Json.EnumerateObject().Select(p => p.Name).First(name => name == "plan"));
+        Assert.NotEmpty((await api.Get("/api/blocks/no-such")).Problem(404));
+        Assert.NotEmpty((await api.Get("/api/blocks/ohio-star/quilt?rows=0")).Problem(422));
+    }
+
+    [Fact]
     public async Task A_changed_plan_is_found_out()
     {
         using var api = new ApiClient(chromium.Address);

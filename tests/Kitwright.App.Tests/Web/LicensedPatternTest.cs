@@ -41,7 +41,7 @@ public sealed partial class LicensedPatternTest
         using var client = new HttpClient { BaseAddress = new(app.Urls.Single()) };
         var slug = begun.Project.Slug;
 
-        foreach (var path in (string[])[$"/public/{slug}", $"/quilts/{slug}/picture.svg", $"/quilts/{slug}/picture.png?width=100", $"/quilts/{slug}/booklet.pdf"])
+        foreach (var path in (string[])[$"/public/{slug}", $"/quilts/{slug}/picture.svg", $"/quilts/{slug}/picture.png?width=100", $"/quilts/{slug}/booklet.pdf", $"/quilts/{slug}/templates.pdf", .. Api(slug)])
         {
             var answer = await client.GetAsync(path, cancel);
             var bytes = await answer.Content.ReadAsByteArrayAsync(cancel);
@@ -50,8 +50,16 @@ public sealed partial class LicensedPatternTest
 
         var booklet = await client.GetAsync($"/quilts/{slug}/booklet.pdf", cancel);
         Assert.Equal(HttpStatusCode.Forbidden, booklet.StatusCode);
+        Assert.Equal(HttpStatusCode.Forbidden, (await client.GetAsync($"/quilts/{slug}/templates.pdf", cancel)).StatusCode);
+        Assert.All(
+            await Task.WhenAll(Api(slug).Select(path => client.GetAsync(path, cancel))),
+            answer => Assert.Equal(answer.RequestMessage!.RequestUri!.AbsolutePath.EndsWith("/draw", StringComparison.Ordinal) ? HttpStatusCode.OK : HttpStatusCode.Forbidden, answer.StatusCode)
+        );
         await app.StopAsync(cancel);
     }
+
+    private static IEnumerable<string> Api(string slug) =>
+        ((string[])["", "/plan", "/sew", "/sizes?target=60x80", "/accuracy?quilts=100", "/stash?have=3%20yd", "/templates", "/booklet", "/draw"]).Select(verb => $"/api/quilts/{slug}{verb}");
 
     /// <summary>The search itself finds a size where there is one: in the shop's own picture of the same quilt.</summary>
     [Fact]

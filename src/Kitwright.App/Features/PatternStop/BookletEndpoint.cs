@@ -23,7 +23,7 @@ public static class BookletEndpoint
         }
 
         var chosen = colorway is null ? quilt.Colorways.FirstOrDefault() : quilt.Colorway(colorway);
-        if ((colorway is not null && chosen is null) || !TryPaper(paper, out var size))
+        if ((colorway is not null && chosen is null) || (paper is null ? Papers.UsualFor(quilt) : Papers.Named(paper)) is not { } size)
         {
             return Results.NotFound();
         }
@@ -48,13 +48,6 @@ public static class BookletEndpoint
         Booklet.Write(quilt, plan, workbench.Shelf, size, Languages.Of(quilt, workbench.Terms), pdf);
         pdf.Position = 0;
         return Results.File(pdf, "application/pdf", FileName(slug, chosen?.Name, size));
-    }
-
-    /// <summary>US Letter where nothing is said.</summary>
-    private static bool TryPaper(string? text, out PaperSize paper)
-    {
-        paper = PaperSize.Letter;
-        return text is null || Enum.GetNames<PaperSize>().Contains(text, StringComparer.OrdinalIgnoreCase) && Enum.TryParse(text, ignoreCase: true, out paper);
     }
 
     private static string FileName(string slug, string? colorway, PaperSize paper) =>

@@ -1,5 +1,6 @@
 using Kitwright.App.Web;
 using Kitwright.Print.Pages;
+using Kitwright.Publishing;
 
 namespace Kitwright.App.Features.SewStop;
 
@@ -15,11 +16,18 @@ public static class TemplatesEndpoint
             return Results.NotFound();
         }
 
-        // Letter where nothing is said; what is no paper size is not found.
-        var size = PaperSize.Letter;
-        if (paper is not null && !(Enum.GetNames<PaperSize>().Contains(paper, StringComparer.OrdinalIgnoreCase) && Enum.TryParse(paper, ignoreCase: true, out size)))
+        if ((paper is null ? Papers.UsualFor(quilt) : Papers.Named(paper)) is not { } size)
         {
             return Results.NotFound();
+        }
+
+        if (PublicQuilt.NoTemplates(quilt) is { } refused)
+        {
+            return Results.Problem(
+                $"{Saying.Say(refused.Reason)} {Saying.Say(refused.Remedy)}",
+                statusCode: StatusCodes.Status403Forbidden,
+                title: Saying.Say("web.pattern.none")
+            );
         }
 
         var pdf = new MemoryStream();
