@@ -95,8 +95,20 @@ public sealed class ShopWorkbench : IWorkbench
         }
 
         return plans
-            .GetOrAdd(PlanHash.Of(quilt, chosen, options), _ => new(() => Make(quilt, chosen, options)))
+            .GetOrAdd(PlanHash.Of(quilt, chosen, options), _ => new(() => Make(quilt, chosen, options, Cutters.Named(options.Budget, CancellationToken.None))))
             .Value;
+    }
+
+    public Planned Look(Quilt quilt, string? colorway, PlanOptions options, Action<CutStep> watch, CancellationToken cancel)
+    {
+        var chosen = colorway is null ? null : quilt.Colorway(colorway);
+        var planned = Make(quilt, chosen, options, Cutters.Named(options.Budget, cancel, watch));
+        if (!cancel.IsCancellationRequested)
+        {
+            plans[PlanHash.Of(quilt, chosen, options)] = new(planned);
+        }
+
+        return planned;
     }
 
     public void Keep(string slug, Quilt quilt)
@@ -133,7 +145,7 @@ public sealed class ShopWorkbench : IWorkbench
             cancel
         );
 
-    private Planned Make(Quilt quilt, Colorway? colorway, PlanOptions options)
+    private Planned Make(Quilt quilt, Colorway? colorway, PlanOptions options, CutCloth cut)
     {
         // A change that is tried may leave a quilt that cannot be; the rules of the file say what is wrong with it.
         var read = QuiltFile.Read(QuiltFile.Write(quilt));
@@ -147,7 +159,7 @@ public sealed class ShopWorkbench : IWorkbench
             colorway,
             Shelf.Fabrics,
             options,
-            Cutters.Named(options.Budget, CancellationToken.None)
+            cut
         );
         return new(planned.Plan, planned.Plan?.Design ?? Layout.Of(quilt), planned.Findings, planned.Trace);
     }

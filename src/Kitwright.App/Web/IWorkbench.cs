@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Kitwright.App.Planning;
 using Kitwright.Fabrics;
 using Kitwright.Findings;
 using Kitwright.Kits;
@@ -28,6 +29,12 @@ public interface IWorkbench
 
     /// <summary>The same under other terms than the shop's.</summary>
     Planned Plan(Quilt quilt, string? colorway, PlanOptions options);
+
+    /// <summary>
+    /// The same, looked for anew while somebody watches. A cancel answers with the best plan so far, which is checked like
+    /// any other and not kept for whoever asks next.
+    /// </summary>
+    Planned Look(Quilt quilt, string? colorway, PlanOptions options, Action<CutStep> watch, CancellationToken cancel);
 
     /// <summary>From here on, quilts, stock and terms are as the shop's database has them now.</summary>
     Task Refresh();
