@@ -127,7 +127,7 @@ internal sealed class CutOptions
             },
             parsed.GetValue(folds) is { Length: > 0 } layers ? [.. layers.Distinct().Order()] : [1],
             parsed.GetValue(goal),
-            Budget(parsed),
+            Budget(parsed) with { Seed = parsed.GetValue(seed) },
             parsed.GetValue(seed),
             Given(parsed.GetValue(keep))
         );

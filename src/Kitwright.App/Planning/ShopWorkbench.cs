@@ -23,6 +23,8 @@ public sealed class ShopWorkbench : IWorkbench
 {
     private const int MostKept = 256;
 
+    private const string Ended = "ended-early";
+
     private readonly ShopStore store;
     private readonly ConcurrentDictionary<string, Lazy<Planned>> plans = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, ImmutableStack<Quilt>> revisions = new(StringComparer.Ordinal);
@@ -106,9 +108,14 @@ public sealed class ShopWorkbench : IWorkbench
         if (!cancel.IsCancellationRequested)
         {
             plans[PlanHash.Of(quilt, chosen, options)] = new(planned);
+            return planned;
         }
 
-        return planned;
+        // A plan of a search that was ended must not bear the mark of the one that a whole search gives.
+        var hash = PlanHash.Of(quilt, chosen, options with { Budget = Ended });
+        return planned.Plan is { } plan
+            ? planned with { Plan = plan with { Hash = hash, Mark = PlanHash.Mark(hash), Budget = Ended } }
+            : planned;
     }
 
     public void Keep(string slug, Quilt quilt)

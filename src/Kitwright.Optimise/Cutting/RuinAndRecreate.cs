@@ -9,7 +9,7 @@ namespace Kitwright.Optimise.Cutting;
 /// </summary>
 /// <remarks>
 /// G. Schrimpf, J. Schneider, H. Stamm-Wilbrandt and G. Dueck, "Record breaking optimization results using the ruin
-/// and recreate principle", Journal of Computational Physics 159 (2000). The random numbers have a fixed seed. A little
+/// and recreate principle", Journal of Computational Physics 159 (2000). The random numbers have the budget's seed. A little
 /// longer plans are accepted at first, to move on from where nothing is shorter; the best one is kept by the caller.
 /// </remarks>
 internal sealed class RuinAndRecreate(StripGrid grid, ColumnGenerator generator, DivingHeuristic dive, WorkMeter meter)
@@ -23,7 +23,12 @@ internal sealed class RuinAndRecreate(StripGrid grid, ColumnGenerator generator,
     /// <summary>How much longer a plan may become at first, as a share of the gap.</summary>
     private const double Heat = 0.2;
 
-    private readonly Random random = new(20_000);
+    /// <summary>Few kinds of pieces have few plans: so many rounds a kind without a shorter one, and there is hardly another.</summary>
+    private const int RoundsPerKind = 400;
+
+    private const int FewKinds = 10;
+
+    private readonly Random random = new(20_000 ^ meter.Seed);
     private readonly bool[] touched = new bool[grid.Pieces.Length];
 
     /// <summary>Goes on until it is told to be done or the work is used up; tells of every plan that it accepts.</summary>
@@ -39,8 +44,18 @@ internal sealed class RuinAndRecreate(StripGrid grid, ColumnGenerator generator,
     {
         strips = Merge(strips);
         var (began, left) = (meter.Done, Math.Max(1, meter.Left));
+        var (shortest, since) = (gap(), 0);
         for (var round = 0; !done() && !meter.MustStop; round++)
         {
+            if (gap() < shortest)
+            {
+                (shortest, since) = (gap(), round);
+            }
+            else if (grid.Pieces.Length <= FewKinds && round - since > RoundsPerKind * grid.Pieces.Length)
+            {
+                return;
+            }
+
             // A plan of few strips would only be searched as a whole again.
             var largest = Math.Min(LargestRuin, strips.Sum(s => s.Times) - 1);
             if (largest < SmallestRuin)

@@ -9,6 +9,9 @@ namespace Kitwright.Optimise.Cutting;
 /// <param name="SafetyStop">The clock ends a search only here, and the plan then says so.</param>
 public sealed record WorkBudget(string Name, long Steps, TimeSpan SafetyStop)
 {
+    /// <summary>Where chance decides, it begins here; equal seeds give equal plans.</summary>
+    public int Seed { get; init; }
+
     public static WorkBudget WhileYouType { get; } = new("while-you-type", 100_000_000, TimeSpan.FromSeconds(1));
     public static WorkBudget Normal { get; } = new("normal", 2_000_000_000, TimeSpan.FromSeconds(20));
     public static WorkBudget Thorough { get; } = new("thorough", 20_000_000_000, TimeSpan.FromSeconds(120));

@@ -18,6 +18,8 @@ internal sealed class WorkMeter(WorkBudget budget, CancellationToken cancellatio
     /// <summary>Steps allowed in all.</summary>
     public long Budget => budget.Steps;
 
+    public int Seed => budget.Seed;
+
     public long Done { get; private set; }
 
     public long Left => Math.Max(0, limit - Done);

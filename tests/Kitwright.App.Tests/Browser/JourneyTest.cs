@@ -100,6 +100,28 @@ public sealed class JourneyTest(Chromium chromium)
     }
 
     [Fact]
+    public async Task Less_cloth_is_looked_for_by_the_inch_and_the_usual_plan_comes_back()
+    {
+        await using var visit = await chromium.Open($"{Stars}/cut");
+        var foot = visit.Page.Locator(".foot dd").First;
+        var usual = await foot.InnerTextAsync();
+
+        await visit.Page.GetByText("Look for less cloth", new() { Exact = true }).ClickAsync();
+        await visit.Page.GetByLabel("How long to look").SelectOptionAsync("while-you-type");
+        await visit.Page.GetByLabel("What counts first").SelectOptionAsync(new SelectOptionValue { Label = "by the inch" });
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Look", Exact = true }).ClickAsync();
+
+        var back = visit.Page.GetByRole(AriaRole.Button, new() { Name = "Show the usual plan again" });
+        await back.WaitForAsync(new() { Timeout = 120_000 });
+        await Assertions.Expect(visit.Page.Locator(".look-steps")).ToContainTextAsync("Fabric A: ");
+        await Assertions.Expect(visit.Page.Locator(".look [role=status]")).ToContainTextAsync("Shown is plan");
+        await Assertions.Expect(foot).Not.ToHaveTextAsync(usual);
+
+        await back.ClickAsync();
+        await Assertions.Expect(foot).ToHaveTextAsync(usual);
+    }
+
+    [Fact]
     public async Task Kits_are_counted_again_when_others_are_wanted()
     {
         await using var visit = await chromium.Open($"{Stars}/kits");

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json;
 using CsCheck;
 using Kitwright.Cutting;
 using Kitwright.Measure;
@@ -127,6 +128,58 @@ public sealed class ColumnGenerationTest
             iter: 150,
             threads: 1
         );
+
+    [Fact]
+    public void Pieces_asked_for_in_another_order_or_in_two_lines_take_as_much_cloth() =>
+        Small.Sample(
+            problem =>
+            {
+                var least = Cut(problem).Cut;
+                Assert.Equal(least, Cut(problem with { Demand = [.. problem.Demand.Reverse()] }).Cut);
+                var first = problem.Demand[0];
+                var apart = problem.Demand.SetItem(0, first with { Count = 1 });
+                if (first.Count > 1)
+                {
+                    apart = apart.Add(first with { Piece = new("piece/apart"), Label = "apart", Count = first.Count - 1 });
+                    Assert.Equal(least, Cut(problem with { Demand = apart }).Cut);
+                }
+            },
+            iter: 150,
+            threads: 1
+        );
+
+    [Fact]
+    public void A_piece_that_may_turn_never_raises_the_bound_of_the_linear_program() =>
+        Larger.Sample(
+            problem =>
+            {
+                var turned = problem with { Demand = [.. problem.Demand.Select(d => d with { MayTurn = true })] };
+                Assert.True(LinearLength(turned) <= LinearLength(problem) * (1 + 1e-6));
+            },
+            iter: 150,
+            threads: 1
+        );
+
+    private static double LinearLength(ClothProblem problem)
+    {
+        var grid = ClothIntake.Of(problem).Grid!;
+        var meter = new WorkMeter(WorkBudget.Thorough with { SafetyStop = TimeSpan.FromHours(1) }, TestContext.Current.CancellationToken);
+        var generator = new ColumnGenerator(grid, meter);
+        Assert.True(generator.Solve(grid.Counts.AsSpan(), long.MaxValue));
+        return generator.Length;
+    }
+
+    [Fact]
+    public void Equal_seeds_give_equal_plans_and_any_seed_one_that_holds()
+    {
+        var problem = Cloth.Of(
+            "42",
+            [.. Enumerable.Range(0, 14).Select(i => ($"{3 + (i * 7 % 11)}/2 x {5 + (i * 5 % 13)}/2{(i % 2 == 0 ? " turn" : "")}", 20 + (i * 31 % 90)))]
+        );
+        var plans = new[] { 1, 1, 2 }.Select(seed => Cut(problem, WorkBudget.WhileYouType with { Seed = seed })).ToArray();
+        Assert.Equal(JsonSerializer.Serialize(plans[0], PlanJson.Options), JsonSerializer.Serialize(plans[1], PlanJson.Options));
+        Assert.All(plans, plan => Assert.True(plan.Cut <= FirstFit.Plan(problem).Value!.Cut));
+    }
 
     [Fact]
     public void By_the_step_the_purchase_is_least_and_cutting_is_no_harder() =>
