@@ -157,7 +157,7 @@ public static class Directions
         {
             var rule =
                 recipe.Makes.Length > 1 ? "step.trim.unit"
-                : recipe.Kind is "joined" or "block" ? "step.trim.points"
+                : recipe.Kind is "joined" or "block" or "set-in" ? "step.trim.points"
                 : "step.trim.center";
             lines.Add(Message.Of(rule, ("width", recipe.Width), ("height", recipe.Height)));
         }

@@ -14,6 +14,7 @@ public sealed class LookTest(Chromium chromium)
     [InlineData($"{Stars}?try=border.2:6")]
     [InlineData($"{Stars}/cut?at=piece/A1")]
     [InlineData($"{Stars}/sew?at=block/harbor")]
+    [InlineData("/quilts/skerry-lights/cut")]
     [InlineData($"{Stars}/pull?at=cloth/B")]
     [InlineData($"{Stars}/kits")]
     [InlineData($"{Stars}/pattern")]

@@ -61,13 +61,16 @@ internal static class CutToShape
             handed ? HandedKind : Kind,
             [.. verbs],
             ["unit"],
-            Message.Of("unit.cut-to-shape", ("fabric", letters.Of(item.Role!)), ("corners", item.Shape.Corners.Length))
+            Message.Of(IsDiamond(item.Shape) ? "unit.diamond" : "unit.cut-to-shape", ("fabric", letters.Of(item.Role!)), ("corners", item.Shape.Corners.Length))
         )
         {
             Outline = item.Shape,
             IsRagged = true,
         };
     }
+
+    private static bool IsDiamond(Polygon shape) =>
+        shape.Corners.Length == 4 && Edges(shape).Select(edge => Point.Dot(edge.Step, edge.Step)).Distinct().Count() == 1;
 
     private static Length Down(Surd at) => Grid * (at / (Surd)Grid).Floor();
 
