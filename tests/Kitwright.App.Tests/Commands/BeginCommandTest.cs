@@ -20,7 +20,7 @@ public sealed class BeginCommandTest
     }
 
     [Theory]
-    [InlineData("The book has no block 'no-such-block'", "no-such-block")]
+    [InlineData("The book has no block “no-such-block”", "no-such-block")]
     [InlineData("\u201c4x\u201d is not a measure", "ohio-star", "--set", "4")]
     [InlineData("\u201cNaN\u201d is not a measure", "ohio-star", "--size", "NaN")]
     [InlineData("1,000,000 blocks in a row or column cannot be laid", "ohio-star", "--set", "1000000x1000000")]

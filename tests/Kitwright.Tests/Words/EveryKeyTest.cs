@@ -32,6 +32,15 @@ public sealed partial class EveryKeyTest
         Assert.DoesNotContain(Catalog.English.Keys, key => Catalog.English[key].Slots().ContainsKey("say"));
 
     [Fact]
+    public void Apostrophes_are_typographic() =>
+        Rule.Holds(
+            from file in Directory.EnumerateFiles(Repository.PathOf("src", "Kitwright", "Words"), "*.json")
+            from entry in JsonSerializer.Deserialize<Dictionary<string, string>>(File.ReadAllText(file), Strict)!
+            where entry.Value.Contains('\'')
+            select $"{Path.GetFileName(file)}: '{entry.Key}' has a straight apostrophe: {entry.Value}"
+        );
+
+    [Fact]
     public void Every_message_that_is_said_has_words() =>
         Rule.Holds(
             from call in SourceText.Calls(Said())
