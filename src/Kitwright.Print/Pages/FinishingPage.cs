@@ -1,3 +1,4 @@
+using Kitwright.Measure;
 using Kitwright.Plans;
 using Kitwright.Print.Drawing;
 using Kitwright.Print.Flow;
@@ -94,9 +95,18 @@ internal static class FinishingPage
 
         yield return source.Say("print.batting.size", ("width", batting.Width), ("height", batting.Height), ("overhang", source.Plan.Backing.Overhang));
         yield return batting.Package is { } package
-            ? source.Say("print.batting.package", ("name", Message.Of($"batting.{package.Name}")), ("width", package.Width), ("height", package.Height))
+            ? source.Say(
+                "print.batting.package",
+                ("name", Message.Of($"batting.{package.Name}")),
+                ("width", Told(source, package.Width)),
+                ("height", Told(source, package.Height))
+            )
             : source.Say("print.batting.roll");
     }
+
+    // Packages are made in whole inches; in centimeters the whole one below is as near as their makers are.
+    private static Length Told(BookletSource source, Length side) =>
+        source.Language.Units.Sizes == LengthUnit.Centimeter ? side.RoundDownTo(Length.Millimeters(10)) : side;
 
     private static IEnumerable<string> BindingLines(BookletSource source)
     {

@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.RegularExpressions;
 using Kitwright.Plans;
 using Kitwright.Print.Pages;
+using Kitwright.Quilts;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 
@@ -13,9 +14,8 @@ internal sealed class PrintedBooklet
 {
     private static readonly ConcurrentDictionary<(string, int, PaperSize), PrintedBooklet> Printed = new();
 
-    private PrintedBooklet(string name, int colorway, PaperSize paper)
+    private PrintedBooklet(Quilt quilt, int colorway, PaperSize paper)
     {
-        var quilt = Demo.Read(name);
         Plan = Demo.Plan(quilt, colorway);
         using var output = new MemoryStream();
         Booklet.Write(quilt, Plan, Demo.Shelf, paper, Kitwright.Words.Catalog.English, output);
@@ -27,7 +27,10 @@ internal sealed class PrintedBooklet
 
     /// <summary>Printed and read once, for all tests.</summary>
     public static PrintedBooklet Of(string quilt, int colorway, PaperSize paper) =>
-        Printed.GetOrAdd((quilt, colorway, paper), key => new(key.Item1, key.Item2, key.Item3));
+        Printed.GetOrAdd((quilt, colorway, paper), key => new(Demo.Read(key.Item1), key.Item2, key.Item3));
+
+    /// <summary>A quilt that no file holds, in its first colorway.</summary>
+    public static PrintedBooklet Print(Quilt quilt, PaperSize paper) => new(quilt, 0, paper);
 
     public QuiltPlan Plan { get; }
     public byte[] Bytes { get; }
