@@ -18,6 +18,9 @@ public sealed class StripCountTest
     [InlineData("40", "3 x 2", 300, 24, "48")]
     // [QB-63] Y3: 63 squares of 9 1/2 in, 4 to a strip, 16 strips, 152 in (4 of them are 38 in; 37 is a misprint).
     [InlineData("42", "9 1/2 x 9 1/2", 63, 16, "152")]
+    // [MQF] Y5: a fat quarter, 18 in across, gives 16 squares of 4 1/2 in or 56 of 2 1/2 in within its 21 in.
+    [InlineData("18", "4 1/2 x 4 1/2", 16, 4, "18")]
+    [InlineData("18", "2 1/2 x 2 1/2", 56, 8, "20")]
     // [QA] Y14: 132 rectangles of 2 by 5 in at 8 to a strip are 17 strips.
     [InlineData("40", "5 x 2", 132, 17, "34")]
     // [PWT1] W8: 12 squares of 4 1/2 in, 2 strips; 144 squares of 2 1/2 in, 9 strips (derived).

@@ -67,7 +67,7 @@ public sealed class FinishingTest
     }
 
     /// <summary>
-    /// [QB-7400] a 58 1/2 × 72 top, 3 1/2 in each side, one seam: 2 × 65 1/2 across or 2 × 79 down by direction; the
+    /// [QB-7400] K5: a 58 1/2 × 72 top, 3 1/2 in each side, one seam: 2 × 65 1/2 across or 2 × 79 down by direction; the
     /// page says 130 and 156 for 65 and 78 (3 in each side on 59 × 72).
     /// </summary>
     [Fact]

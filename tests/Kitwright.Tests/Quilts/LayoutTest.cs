@@ -56,7 +56,7 @@ public sealed class LayoutTest
         Assert.Equal((Length.Inches(68), Length.Inches(6)), Size(design, "frame/border/1/top"));
     }
 
-    // [MVC] top 32 1/2 × 44 cut, so 32 × 43 1/2 finished; borders 1, 2 and 4, verticals first, the last with corner
+    // [MVC] W12: top 32 1/2 × 44 cut, so 32 × 43 1/2 finished; borders 1, 2 and 4, verticals first, the last with corner
     // squares: 44 / 34 1/2, 46 / 38 1/2, 50 / 38 1/2 cut, squares 4 1/2.
     [Fact]
     public void Border_chain_has_its_published_lengths()

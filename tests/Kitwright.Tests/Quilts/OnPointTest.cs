@@ -28,7 +28,7 @@ public sealed class OnPointTest
         return count;
     }
 
-    // [SCRAPB] 4 × 5 on point: 32 blocks, 14 side triangles, 4 corners. [APQS] 32 blocks too. 4 × 4 by the same
+    // [SCRAPB] 4 × 5 on point: 32 blocks, 14 side triangles, 4 corners. [APQS] C4: 32 blocks too. 4 × 4 by the same
     // formulas, R·C + (R − 1)(C − 1) and 2(R + C − 2): own, agree with three published patterns.
     [Theory]
     [InlineData(4, 5, 32, 14)]
