@@ -22,6 +22,9 @@ public static class TemplateBook
     private const double AboveEdge = 34;
     private const double PointsPerInch = 72;
 
+    /// <summary>A heading of two lines and two lines of small print over a tile.</summary>
+    private const double AboveTile = 90;
+
     /// <summary>A foundation of two sections is a seam like any other.</summary>
     private const int FewestSections = 3;
 
@@ -57,7 +60,7 @@ public static class TemplateBook
                 Texts.Body(Say("template.how", ("seam", quilt.Seam))),
                 Texts.Body(Say("template.caution")),
                 ScaleCheck(),
-                .. pieces.Select(piece => Template(piece, width, height)),
+                .. pieces.SelectMany(piece => Template(piece, width, height)),
             ]
         );
         var seam = quilt.Seam.InInches.ToDouble();
@@ -74,13 +77,27 @@ public static class TemplateBook
         }
     }
 
-    private static Together Template(TemplatePiece piece, double width, double height)
+    private static IEnumerable<Element> Template(TemplatePiece piece, double width, double height)
     {
         var picture = TemplatePicture.Of(piece);
         var heading = Texts.Heading(Say("template.piece", ("label", piece.Label), ("block", piece.Block), ("role", piece.Role), ("count", piece.Count)));
-        return Fits(picture, width, height)
-            ? new(Stack.Of(6, heading, Figure(picture, Say("template.alt", ("label", piece.Label), ("block", piece.Block)))))
-            : new(Stack.Of(6, heading, Texts.Body(Say("template.too-large"))));
+        var alternative = Say("template.alt", ("label", piece.Label), ("block", piece.Block));
+        if (Fits(picture, width, height))
+        {
+            return [new Together(Stack.Of(6, heading, Figure(picture, alternative)))];
+        }
+
+        // Larger than the sheet: on several, each with the lines at which they are joined.
+        var tiles = SheetTiles.Of(picture.Width, picture.Height, width, height - AboveTile);
+        var across = tiles.Max(tile => tile.Column) + 1;
+        return tiles.Select(tile => new Together(
+            Stack.Of(
+                6,
+                tile.Number == 1 ? heading : Texts.Heading(Say("template.sheet", ("label", piece.Label), ("number", tile.Number), ("count", tiles.Length))),
+                Texts.Small(Say("template.tiles", ("number", tile.Number), ("count", tiles.Length), ("across", across))),
+                Figure(TiledTemplate.Of(piece, tile), alternative)
+            )
+        ));
     }
 
     private static Together Foundation(Quilt quilt, BlockDesign block, ImmutableArray<int> order, double seam, double width, double height)

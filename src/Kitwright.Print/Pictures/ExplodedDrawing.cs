@@ -23,6 +23,9 @@ internal sealed class ExplodedDrawing
     /// <summary>Inches within which two centers are level; no patch is so small.</summary>
     private const double Near = 0.01;
 
+    /// <summary>Inches from a seam to a place that is surely in the part beside it.</summary>
+    private const double Beside = 0.05;
+
     private readonly StepPicture step;
     private readonly Recipe recipe;
 
@@ -143,9 +146,27 @@ internal sealed class ExplodedDrawing
             // The seam is drawn in the middle of the gap between the parts that it joins.
             Affine one = Shift(i),
                 other = Shift(i + 1);
-            var at = toPage.Apply(mark.At) + new Place((one.E + other.E) / 2, (one.F + other.F) / 2);
+            yield return ArrowOf(mark, new((one.E + other.E) / 2, (one.F + other.F) / 2));
+        }
+
+        // What is set in lies anywhere: the seam is drawn half way between the parts on its two sides.
+        foreach (var mark in PressMarks.OfSetIn(step.Seams, recipe).Select(mark => mark.Moved(pose)))
+        {
+            int one = PartAt(mark.At + (mark.Toward * Beside)),
+                other = PartAt(mark.At - (mark.Toward * Beside));
+            if (one >= 0 && other >= 0)
+            {
+                yield return ArrowOf(mark, new((Shift(one).E + Shift(other).E) / 2, (Shift(one).F + Shift(other).F) / 2));
+            }
+        }
+
+        int PartAt(Place place) => Array.FindIndex(outlines, outline => outline.Holds(place));
+
+        Node ArrowOf(PressMark mark, Place shift)
+        {
+            var at = toPage.Apply(mark.At) + shift;
             var toward = new Place(mark.Toward.X, -mark.Toward.Y) * (ArrowLength / 2);
-            yield return Arrow.Of(at - toward, at + toward, mark.Open);
+            return Arrow.Of(at - toward, at + toward, mark.Open);
         }
     }
 

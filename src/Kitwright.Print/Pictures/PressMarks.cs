@@ -29,5 +29,19 @@ internal static class PressMarks
                 }),
         ];
 
+    /// <summary>The seams of parts that are set in, in the order of sewing; their step points to the part that was set in or away.</summary>
+    public static ImmutableArray<PressMark> OfSetIn(SeamTrace trace, Recipe recipe) =>
+        [
+            .. trace
+                .Of(recipe.Id)
+                .SetIn.Select(seam =>
+                {
+                    var toward = ((SewIn)recipe.Verbs[seam.Verb]).Toward;
+                    var step = new Place(seam.TowardPart.X, seam.TowardPart.Y) * (toward == PressToward.Bottom ? -1 : 1);
+                    var middle = (seam.From + seam.To) * 0.5;
+                    return new PressMark(new(middle.X, middle.Y), step, toward == PressToward.Open);
+                }),
+        ];
+
     internal static Place PlaceOf(Geometry.Point point) => new(point.X.ToDouble(), point.Y.ToDouble());
 }

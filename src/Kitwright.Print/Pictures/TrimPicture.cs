@@ -12,7 +12,8 @@ public static class TrimPicture
     private const double Ticks = 1;
 
     /// <summary>As large as fits into a square, in points.</summary>
-    public static Picture Of(StepPicture step, Recipe recipe, double side)
+    /// <param name="leftHanded">The ruler is held by the right hand, and the cutter runs along its left edge.</param>
+    public static Picture Of(StepPicture step, Recipe recipe, double side, bool leftHanded = false)
     {
         var size = UnitDrawing.Size(step.Plan, recipe);
         double seam = step.Plan.Seam.InInches.ToDouble(),
@@ -34,7 +35,10 @@ public static class TrimPicture
                     new Shape(raw, Paint.Of(Look.Wash), Look.Dashes),
                     unit,
                     .. last is null ? Array.Empty<Node>() : [SeamLine(last, toPage)],
-                    .. Ruler(wide * scale, high * scale, over * scale, scale),
+                    new Group([.. Ruler(wide * scale, high * scale, over * scale, scale)])
+                    {
+                        Transform = leftHanded ? new(-1, 0, 0, 1, wide * scale, 0) : Affine.Identity,
+                    },
                 ]
             ),
             (wide + over) * scale,

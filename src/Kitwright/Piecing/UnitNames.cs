@@ -69,6 +69,11 @@ internal static class UnitNames
             return null;
         }
 
+        if (LogRounds.Name(recipe, named, spots.Select(s => s.In).Distinct().ToArray()) is { } log)
+        {
+            return log;
+        }
+
         var into = spots.Select(s => s.In).Distinct().ToArray();
         var word = Word(spots);
         // The middle of three round by round, as in a log cabin, would be the middle of a middle of a middle.

@@ -17,6 +17,7 @@ internal sealed class RecipeTrace(
     private readonly Dictionary<SeamId, SeamSides> sides = [];
     private readonly List<Crossing> crossings = [];
     private readonly List<double> sewn = [];
+    private readonly List<SetInSeam> setIn = [];
     private int points;
 
     // The part that was joined last in a register, and along what: in a row the next seam lies beside it, whatever came before.
@@ -40,6 +41,7 @@ internal sealed class RecipeTrace(
         )
         {
             Points = points,
+            SetIn = [.. setIn],
             Part = copies[0].AsPart(seam) with { Blocks = copies[0].Blocks || recipe.Shows is not null },
         };
     }
@@ -64,6 +66,9 @@ internal sealed class RecipeTrace(
                 break;
             case Sew sew:
                 Stitch(table[sew.On], SpotLine.Of(sew.Line));
+                break;
+            case SewIn sew:
+                SetIn(sew, index);
                 break;
             case CutAlong cut:
                 Cut(cut);
@@ -91,6 +96,20 @@ internal sealed class RecipeTrace(
         {
             sewn.Add(Math.Max(0, Math.Min(b.High, t.High) - Math.Max(b.Low, t.Low)));
         }
+    }
+
+    private void SetIn(SewIn sew, int index)
+    {
+        table.Remove(sew.Part, out var part);
+        foreach (var line in sew.Lines)
+        {
+            Spot from = Spot.Of(line.From),
+                to = Spot.Of(line.To);
+            sewn.Add((to - from).Length);
+            setIn.Add(new(index, from, to, (to - from).Unit.Left));
+        }
+
+        table[sew.On] = TracedLayers.Of(table[sew.On].Bottom.Beside(part!.Bottom));
     }
 
     private void Cut(CutAlong cut)

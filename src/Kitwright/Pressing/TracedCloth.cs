@@ -20,11 +20,18 @@ internal sealed record TracedCloth(Spot[] Outline, List<TracedSeam> Seams, int P
     /// <summary>Both side by side.</summary>
     public TracedCloth With(TracedCloth other, TracedSeam seam)
     {
+        var both = Beside(other);
+        both.Seams.Add(seam);
+        return both;
+    }
+
+    /// <summary>Both side by side, the seam between them left out: what is set in turns a corner, which no one line tells.</summary>
+    public TracedCloth Beside(TracedCloth other)
+    {
         var area = Area + other.Area;
         List<TracedSeam> seams = new(Seams.Count + other.Seams.Count + 1);
         seams.AddRange(Seams);
         seams.AddRange(other.Seams);
-        seams.Add(seam);
         return new(
             ConvexOutline.About(Outline.Concat(other.Outline)),
             seams,

@@ -19,8 +19,16 @@ public sealed record UnitTrace(
     /// <summary>Slanting seams that end on a seam of this step: the points of the design that it must keep.</summary>
     public int Points { get; init; }
 
+    /// <summary>Seams of parts that are set into an angle, in the order of sewing; not among <see cref="Seams"/>.</summary>
+    public ImmutableArray<SetInSeam> SetIn { get; init; } = [];
+
     internal TracedCloth? Part { get; init; }
 }
 
 /// <summary>What lies on either side of a seam.</summary>
 public sealed record SeamSides(SeamSide Bottom, SeamSide Top);
+
+/// <summary>One line of a seam that sets a part into an angle.</summary>
+/// <param name="Verb">Index of the set-in among the recipe's verbs.</param>
+/// <param name="TowardPart">A step of one inch to the side on which the part lies that is set in.</param>
+public sealed record SetInSeam(int Verb, Spot From, Spot To, Spot TowardPart);

@@ -37,4 +37,45 @@ public sealed class TemplateBookTest
         var boxes = document.GetPages().SelectMany(p => p.Paths).Select(p => p.GetBoundingRectangle()).OfType<UglyToad.PdfPig.Core.PdfRectangle>();
         Assert.Contains(boxes, r => Math.Abs(r.Width - (3.5 * 72)) < 0.01 && Math.Abs(r.Height - (3.5 * 72)) < 0.01);
     }
+
+    /// <summary>
+    /// A square of 20 in finished is cut 20 1/2 in a side: its cutting line is 4 × 1476 points, however many sheets it is
+    /// on, and each sheet names those that it is joined to.
+    /// </summary>
+    [Theory]
+    [InlineData(PaperSize.Letter, 3)]
+    [InlineData(PaperSize.A4, 4)]
+    public void ATemplateLargerThanTheSheetGoesOverSeveral(PaperSize paper, int across)
+    {
+        Kitwright.Measure.Length side = Kitwright.Measure.Length.Inches(20);
+        var quilt = Demo.Quilt;
+        var role = quilt.Roles[0].Id;
+        var block = quilt.Blocks[0] with
+        {
+            Width = side,
+            Height = side,
+            Patches = [new("1", role, [new(0, 0), new(side, 0), new(side, side), new(0, side)], [])],
+        };
+        using var pdf = new MemoryStream();
+        TemplateBook.Write(quilt with { Blocks = [block], Setting = quilt.Setting with { Cells = [[new(block.Id, 0, false)]] } }, paper, pdf);
+        using var document = PdfDocument.Open(pdf.ToArray());
+
+        var sheets = document.GetPages().Where(p => p.Text.Contains("half diamonds", StringComparison.Ordinal)).ToArray();
+        Assert.Equal(3 * across, sheets.Length);
+        Assert.DoesNotContain(document.GetPages(), p => p.Text.Contains("print it on larger paper", StringComparison.Ordinal));
+        // The second sheet of the second row has neighbors on all sides.
+        var inner = across + 2;
+        Assert.All(
+            new[] { $"2–{inner}", $"{inner - 1}–{inner}", $"{inner}–{inner + 1}", $"{inner}–{inner + across}" },
+            word => Assert.Contains(word, sheets[inner - 1].Text, StringComparison.Ordinal)
+        );
+        // The dashed sewing line and the marks are set apart by dash and by length; joins by their thinner line.
+        var cut = sheets
+            .SelectMany(p => p.Paths)
+            .Where(p => Math.Abs(p.LineWidth - Look.Edge.Width) < 0.01 && p.LineDashPattern is not { Array.Count: > 0 })
+            .Select(p => p.GetBoundingRectangle())
+            .OfType<UglyToad.PdfPig.Core.PdfRectangle>()
+            .Where(r => Math.Min(r.Width, r.Height) < 0.01 && Math.Max(r.Width, r.Height) > 100);
+        Assert.Equal(4 * 20.5 * 72, cut.Sum(r => Math.Max(r.Width, r.Height)), 1.0);
+    }
 }

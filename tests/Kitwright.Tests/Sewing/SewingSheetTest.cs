@@ -1,6 +1,10 @@
+using Kitwright.Measure;
 using Kitwright.Plans;
+using Kitwright.Pressing;
+using Kitwright.Quilts;
 using Kitwright.Sewing;
 using Kitwright.Tests.Piecing;
+using Kitwright.Tests.Pressing;
 using Xunit;
 
 namespace Kitwright.Tests.Sewing;
@@ -41,5 +45,23 @@ public sealed class SewingSheetTest
             Assert.All(step.Uses, use => Assert.Contains(use.Of, known));
             known.Add(step.Recipe);
         }
+    }
+
+    /// <summary>
+    /// Four sides and four slants (own arithmetic): sides of two blocks of 12 in, slants of 3 √2 in. Every one is in the
+    /// count, in the length that is sewn and among the seams that have an arrow.
+    /// </summary>
+    [Fact]
+    public void A_mitered_border_is_eight_seams()
+    {
+        var quilt = BookQuilt.Of("four-patch", 2, 2) with { Borders = [new(Length.Inches(3), "frame", BorderStyle.Mitered, null, StripGrain.Lengthwise)] };
+        var plan = BookQuilt.Plan(quilt)!;
+        var recipe = Assert.Single(plan.Sewing.Recipes, r => r.Verbs.OfType<SewIn>().Any());
+        var count = Assert.Single(SewingSheet.Of(plan).Steps, step => step.Recipe == recipe.Id);
+        var trace = SeamTrace.Of(plan).Of(recipe.Id);
+
+        Assert.Equal((8, 8), (count.SeamsEach, count.PressesEach));
+        Assert.Equal(8, trace.SetIn.Length);
+        Assert.Equal((4 * 24) + (4 * 3 * Math.Sqrt(2)), trace.SewnInches.Sum(), 6);
     }
 }

@@ -35,6 +35,41 @@ public sealed class WorkTimesTest
     }
 
     [Fact]
+    public void One_s_own_times_are_kept_as_text_and_come_back()
+    {
+        MeasuredTime[] times = [new(Operation.Press, 20, 190.5), new(Operation.SubCut, 30, 150)];
+        Assert.Equal("Press 20 190.5;SubCut 30 150", MeasuredTimes.Write([.. times]));
+        Assert.Equal(times, MeasuredTimes.Parse("Press 20 190.5;SubCut 30 150"));
+        // What is spoiled is left out, and the rest stays.
+        Assert.Equal([times[1]], MeasuredTimes.Parse("Press 0 10;7 1 1;Iron 1 1;Press 1;SubCut 30 150;;Press 1 NaN"));
+        Assert.Empty(MeasuredTimes.Parse(null));
+    }
+
+    [Theory]
+    [InlineData("0", "10")]
+    [InlineData("10", "")]
+    [InlineData("", "10")]
+    [InlineData("-1", "10")]
+    [InlineData("ten", "10")]
+    [InlineData("10", "NaN")]
+    [InlineData("10", "86401")]
+    [InlineData("10001", "10")]
+    public void What_is_no_time_is_a_finding_with_a_remedy(string count, string seconds)
+    {
+        var read = MeasuredTimes.Read(Operation.Press, count, seconds);
+        Assert.Null(read.Value);
+        Assert.Equal("times.bad", read.Finding?.Rule);
+    }
+
+    [Fact]
+    public void Nothing_measured_is_nothing_wrong()
+    {
+        var read = MeasuredTimes.Read(Operation.Press, " ", null);
+        Assert.Null(read.Value);
+        Assert.Null(read.Finding);
+    }
+
+    [Fact]
     public void A_quilt_is_the_sum_of_its_steps_and_practice_is_faster()
     {
         var slow = WorkSheet.Of(Plan, Beginner, Allowances.Usual);
