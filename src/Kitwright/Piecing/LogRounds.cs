@@ -60,14 +60,7 @@ internal static class LogRounds
             && named[use.Unit] is { } inner
             && (parts == 2 || recipe.Picture.Parts[1].Of == use.Unit)
             && Logs(inner, named) is { } within
-            && IsUpright(recipe) != IsUpright(inner)
             ? within + taken
             : null;
-    }
-
-    private static bool IsUpright(Recipe recipe)
-    {
-        var (first, last) = (recipe.Picture.Parts[0].Outline.Bounds(), recipe.Picture.Parts[^1].Outline.Bounds());
-        return first.Low.X == last.Low.X && first.High.X == last.High.X;
     }
 }
