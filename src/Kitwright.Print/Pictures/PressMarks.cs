@@ -39,7 +39,9 @@ internal static class PressMarks
                     var toward = ((SewIn)recipe.Verbs[seam.Verb]).Toward;
                     var step = new Place(seam.TowardPart.X, seam.TowardPart.Y) * (toward == PressToward.Bottom ? -1 : 1);
                     var middle = (seam.From + seam.To) * 0.5;
-                    return new PressMark(new(middle.X, middle.Y), step, toward == PressToward.Open);
+                    // The slant of a mitered corner is pressed open, as its words say (common practice, no source).
+                    var slants = recipe.Kind == "mitered" && Math.Abs(seam.TowardPart.X * seam.TowardPart.Y) > Spot.Near;
+                    return new PressMark(new(middle.X, middle.Y), step, slants || toward == PressToward.Open);
                 }),
         ];
 
