@@ -4,7 +4,7 @@ using Microsoft.Playwright;
 namespace Kitwright.Bench.Shop;
 
 /// <summary>
-/// Switching the colorway of a quilt of some two thousand patches: from the input to the next paint as the browser
+/// Switching the colorway of a quilt of many patches: from the input to the next paint as the browser
 /// itself measures it (Event Timing, W3C), which it gives in steps of 8 ms.
 /// </summary>
 internal static class ColorwaySwitch
@@ -15,9 +15,9 @@ internal static class ColorwaySwitch
     private const int Threshold = 16;
 
     /// <summary>Milliseconds of each switch; none where there is no Chromium.</summary>
-    public static async Task<(int Patches, double[] Milliseconds)> Measure(Uri address)
+    public static async Task<(int Patches, double[] Milliseconds)> Measure(Uri address, int columns, int rows)
     {
-        var (slug, patches) = await Begin(address);
+        var (slug, patches) = await Begin(address, columns, rows);
         using var playwright = await Playwright.CreateAsync();
         await using var browser = await playwright.Chromium.LaunchAsync(
             new() { ExecutablePath = Chromium(), Args = ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking"] }
@@ -50,17 +50,17 @@ internal static class ColorwaySwitch
         return (patches, [.. took]);
     }
 
-    /// <summary>The log cabin of the demo, eight blocks by nine.</summary>
-    private static async Task<(string Slug, int Patches)> Begin(Uri address)
+    /// <summary>The log cabin of the demo with so many blocks.</summary>
+    private static async Task<(string Slug, int Patches)> Begin(Uri address, int columns, int rows)
     {
         var quilt = JsonNode.Parse(await File.ReadAllTextAsync(Path.Combine(ServedShop.Root(), "examples", "quilts", "lantern-steps.json")))!;
-        (quilt["name"], quilt["setting"]!["columns"], quilt["setting"]!["rows"]) = ("Large Steps", 8, 9);
+        (quilt["name"], quilt["setting"]!["columns"], quilt["setting"]!["rows"]) = ($"Steps {columns} by {rows}", columns, rows);
         using var client = new HttpClient { BaseAddress = address };
         using var body = new StringContent(quilt.ToJsonString(), System.Text.Encoding.UTF8, "application/json");
         using var answer = await client.PutAsync(new Uri($"/api/quilts/new/{Guid.NewGuid()}", UriKind.Relative), body);
         answer.EnsureSuccessStatusCode();
         var kept = JsonNode.Parse(await answer.Content.ReadAsStringAsync())!;
-        return ((string)kept["slug"]!, 8 * 9 * quilt["blocks"]![0]!["patches"]!.AsArray().Count);
+        return ((string)kept["slug"]!, columns * rows * quilt["blocks"]![0]!["patches"]!.AsArray().Count);
     }
 
     public static string Chromium() =>

@@ -77,9 +77,17 @@ function current(figure) {
 
 const outline = (patches) => patches.map((p) => `M${p.points.map((xy) => xy.join(" ")).join("L")}Z`).join("");
 
+const drawn = new WeakMap();
+
 function draw(figure) {
+  // A page changes often and the outlines rarely.
+  const { picking, lit: alit } = figure.dataset;
+  const svg = figure.querySelector("svg");
+  const last = drawn.get(figure);
+  if (last?.svg === svg && last.search === location.search && last.alit === alit && last.picking === picking) return;
+  drawn.set(figure, { svg, search: location.search, alit, picking });
   const { place, patch } = current(figure);
-  const lit = new Set(figure.dataset.lit?.split(" "));
+  const lit = new Set(alit?.split(" "));
   const alike = placesOf(figure).flatMap((each) => each.patches.filter((p) => lit.has(p.id)));
   overlay(figure, "lit under", outline(alike));
   overlay(figure, "lit", outline(alike));
