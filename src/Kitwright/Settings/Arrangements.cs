@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using Kitwright.Quilts;
 
 namespace Kitwright.Settings;
 
@@ -64,6 +65,36 @@ public static class Arrangements
         }
 
         return [.. found];
+    }
+
+    /// <summary>The arrangement that a quilt's cells make; null where they hold several blocks or repeat otherwise.</summary>
+    public static Arrangement? Of(Setting setting, RepeatGroup group)
+    {
+        var side = group.Side;
+        int rows = setting.Cells.Length * side,
+            columns = setting.Cells[0].Length * side;
+        var block = setting.Cells[0][0].Block;
+        var looks = new byte[group.Cells];
+        for (var row = 0; row < rows; row++)
+        {
+            for (var column = 0; column < columns; column++)
+            {
+                var cell = setting.CellAt(row, column);
+                var look = group.Looks.Of(new(cell.Turns, cell.Mirror));
+                var at = (row % side * side) + (column % side);
+                if (row < side && column < side && look >= 0)
+                {
+                    looks[at] = (byte)look;
+                }
+
+                if (cell.Block != block || looks[at] != look)
+                {
+                    return null;
+                }
+            }
+        }
+
+        return Arrangement.Of(Least(looks, group), group);
     }
 
     // Fills cell after cell; each choice spreads by the generators, and a contradiction ends it.

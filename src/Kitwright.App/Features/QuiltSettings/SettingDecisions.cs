@@ -19,6 +19,7 @@ public static class SettingDecisions
             Question("laid", Laid(quilt), "straight", "point"),
             Question("alternate", Alternation(quilt), "alike", "plain"),
             Question("classic", Classic(quilt), [.. Enum.GetValues<ClassicSetting>().Select(NameOf)]),
+            Question("framed", Framing(quilt), "more", "fewer", "butted", "mitered", "corners"),
             Question("size", text => SizeChoice.Parse(text) is { } size ? Resizing.Of(quilt, size) : null),
             Question("turns", text => RepeatText.Parse(text) is { } turns ? SettingChanges.Turned(quilt, turns) : null),
         ];
@@ -59,6 +60,19 @@ public static class SettingDecisions
                 "alike" => SettingChanges.AllAlike(quilt),
                 "plain" => SettingChanges.AlternatingWithPlain(quilt),
                 _ when quilt.Blocks.Any(block => block.Id == answer) => SettingChanges.Alternating(quilt, quilt.Setting.Cells[0][0].Block, answer),
+                _ => null,
+            };
+
+    // The outermost border: those inside it are reached by leaving it out.
+    private static Func<string, Quilt?> Framing(Quilt quilt) =>
+        answer =>
+            answer switch
+            {
+                "more" => BorderChanges.Added(quilt),
+                "fewer" => BorderChanges.Dropped(quilt),
+                "butted" => BorderChanges.Cornered(quilt, BorderStyle.Butted),
+                "mitered" => BorderChanges.Cornered(quilt, BorderStyle.Mitered),
+                "corners" => BorderChanges.Cornered(quilt, BorderStyle.CornerSquares),
                 _ => null,
             };
 
