@@ -72,6 +72,60 @@ public sealed class DrawingTest(Chromium chromium)
     }
 
     [Fact]
+    public async Task A_block_of_the_book_is_taken_an_odd_grid_drawn_on_and_a_part_copied()
+    {
+        await using var shop = await Chromium.Shop();
+        await using (var visit = await chromium.Open(Page, shop: shop))
+        {
+            var before = await visit.Page.Locator(".board .patch").CountAsync();
+            await visit.Page.GetByLabel("A block of the book in place of the drawing").SelectOptionAsync(new SelectOptionValue { Label = "Churn dash" });
+            // Four half-square triangle units, four of two bars, and the middle.
+            await Counts(visit, 17);
+            await Button(visit, "Undo").ClickAsync();
+            await Counts(visit, before);
+
+            await Button(visit, "Begin with an empty block").ClickAsync();
+            await Counts(visit, 1);
+            await visit.Page.GetByLabel("Divisions of the grid across").FillAsync("7");
+            await visit.Page.GetByLabel("Divisions of the grid across").PressAsync("Tab");
+            await Assertions.Expect(visit.Page.Locator(".board .hit")).ToHaveCountAsync(64);
+            // From the lower edge to the upper, two sevenths from the left.
+            await Dot(visit, 2).ClickAsync();
+            await Dot(visit, 58).ClickAsync();
+            await Button(visit, "Sew a seam").ClickAsync();
+            await Counts(visit, 2);
+            await Dot(visit, 0).ClickAsync();
+            await Dot(visit, 58).ClickAsync();
+            await Button(visit, "Copy this part to the other side, mirrored").ClickAsync();
+            await Counts(visit, 3);
+        }
+
+        await shop.StopAsync(TestContext.Current.CancellationToken);
+    }
+
+    [Fact]
+    public async Task A_patch_narrower_than_its_seam_allowances_is_outlined()
+    {
+        await using var shop = await Chromium.Shop();
+        await using (var visit = await chromium.Open(Page, shop: shop))
+        {
+            await Button(visit, "Begin with an empty block").ClickAsync();
+            await Counts(visit, 1);
+            await visit.Page.GetByLabel("Divisions of the grid across").FillAsync("40");
+            await visit.Page.GetByLabel("Divisions of the grid across").PressAsync("Tab");
+            await Assertions.Expect(visit.Page.Locator(".board .hit")).ToHaveCountAsync(41 * 41);
+            await Dot(visit, 1).ClickAsync();
+            await Dot(visit, (40 * 41) + 1).ClickAsync();
+            await Button(visit, "Sew a seam").ClickAsync();
+            await Counts(visit, 2);
+            await Assertions.Expect(visit.Page.Locator(".board .set-in")).ToHaveCountAsync(1);
+            await Assertions.Expect(visit.Page.GetByText("narrower than both seam allowances")).ToBeVisibleAsync();
+        }
+
+        await shop.StopAsync(TestContext.Current.CancellationToken);
+    }
+
+    [Fact]
     public async Task Two_tabs_lose_nothing_to_each_other()
     {
         await using var shop = await Chromium.Shop();

@@ -40,6 +40,32 @@ public static class QuiltBlocks
         };
     }
 
+    /// <summary>
+    /// A block of the book in a quilt's roles: each role of the block becomes the first of the quilt's that is as light
+    /// or dark and not yet taken, or else any that is not yet taken. Roles beyond the quilt's stay the block's own.
+    /// </summary>
+    public static BookBlock InRolesOf(Quilt quilt, BookBlock block)
+    {
+        var open = quilt.Roles.ToList();
+        var roles = new Dictionary<string, Role>(StringComparer.Ordinal);
+        foreach (var role in block.Roles.Where(role => block.Patches.Any(p => p.Role == role.Id)))
+        {
+            var found = open.Find(r => r.Value == role.Value) ?? open.FirstOrDefault();
+            if (found is not null)
+            {
+                open.Remove(found);
+            }
+
+            roles[role.Id] = found ?? role;
+        }
+
+        return block with
+        {
+            Roles = [.. quilt.Roles, .. roles.Values.Where(role => quilt.Roles.All(r => r.Id != role.Id))],
+            Patches = [.. block.Patches.Select(p => p with { Role = roles[p.Role].Id })],
+        };
+    }
+
     private static BlockPatch Scaled(BlockPatch patch, Rational ratio) =>
         patch with
         {
