@@ -23,10 +23,13 @@ internal static class ShopBench
         Line($"edit of a block of 29 patches, p95 of {edits.Length}", edits[(int)Math.Ceiling(0.95 * edits.Length) - 1], "ms", 100);
         foreach (var (columns, rows) in ((int, int)[])[(8, 9), (18, 20)])
         {
-            var (patches, switches) = await ColorwaySwitch.Measure(shop.Address, columns, rows);
+            var (patches, switches, pans) = await ColorwaySwitch.Measure(shop.Address, columns, rows);
             Array.Sort(switches);
+            Array.Sort(pans);
             Line($"colorway of {patches.ToString(CultureInfo.InvariantCulture)} patches, median of {switches.Length}", switches[switches.Length / 2], "ms", 50);
             Line($"colorway of {patches.ToString(CultureInfo.InvariantCulture)} patches, p95 of {switches.Length}", switches[(int)Math.Ceiling(0.95 * switches.Length) - 1], "ms", 50);
+            Line($"pan over {patches.ToString(CultureInfo.InvariantCulture)} patches, median of {pans.Length}", pans[pans.Length / 2], "ms", 50);
+            Line($"pan over {patches.ToString(CultureInfo.InvariantCulture)} patches, p95 of {pans.Length}", pans[(int)Math.Ceiling(0.95 * pans.Length) - 1], "ms", 50);
         }
 
         var (now, highest) = shop.Memory();

@@ -1,6 +1,7 @@
 // Starts the connection over a websocket at once, without negotiation, and the modules that act before it answers.
 import "./fabrics.js";
 import "./picking.js";
+import "./nearer.js";
 import "./ticks.js";
 import "./print.js";
 import "./drawing.js";
