@@ -28,6 +28,19 @@ internal static class InputFile
         }
     }
 
+    /// <summary>What is left of a file that could not be written; where it could not even be begun, nothing is.</summary>
+    private static void Remove(string part)
+    {
+        try
+        {
+            File.Delete(part);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            // The finding already says why.
+        }
+    }
+
     /// <summary>Writes the whole file or nothing: to a temporary neighbor first, then in its place.</summary>
     public static Finding? Write(string path, Action<Stream> content)
     {
@@ -44,7 +57,7 @@ internal static class InputFile
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            File.Delete(part);
+            Remove(part);
             return Finding.Of("file.unwritable", path, ("path", path), ("why", fault.Message));
         }
     }

@@ -125,4 +125,18 @@ public sealed class DrawingCommandTest
     [InlineData(2)]
     public async Task A_size_that_is_none_is_refused(int exit, params string[] args) =>
         Assert.Equal(exit, (await Run.Of(["sizes", Run.Stars, .. args])).Exit);
+
+    [Theory]
+    [InlineData("no-such-folder/quilt.svg")]
+    [InlineData("")]
+    public async Task A_file_that_cannot_be_written_is_a_finding(string name)
+    {
+        // A folder that is not there, and a folder in the file's place.
+        var path = Path.Combine(Directory.CreateTempSubdirectory().FullName, name);
+
+        var run = await Run.Of("draw", Run.Stars, "--svg", path);
+
+        Assert.Equal((1, ""), (run.Exit, run.Error));
+        Assert.Contains(path, run.Output, StringComparison.Ordinal);
+    }
 }
