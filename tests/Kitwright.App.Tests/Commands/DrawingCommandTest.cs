@@ -132,7 +132,7 @@ public sealed class DrawingCommandTest
     public async Task A_file_that_cannot_be_written_is_a_finding(string name)
     {
         // A folder that is not there, and a folder in the file's place.
-        var path = Path.Combine(Directory.CreateTempSubdirectory().FullName, name);
+        var path = System.IO.Path.Combine(Directory.CreateTempSubdirectory().FullName, name);
 
         var run = await Run.Of("draw", Run.Stars, "--svg", path);
 

@@ -29,6 +29,9 @@ public sealed partial class TextTest
             Matches(
                 British,
                 f => (f.Extension is ".cs" or ".razor" or ".js" ? Literal().Replace(f.Text, "") : f.Text).Replace("Kitwright.Optimise", "", StringComparison.Ordinal)
+                    // As a library spells them.
+                    .Replace("JoinStyle.Mitre", "", StringComparison.Ordinal)
+                    .Replace("mitreLimit", "", StringComparison.Ordinal)
             )
         );
 
