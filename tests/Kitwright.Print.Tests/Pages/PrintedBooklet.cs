@@ -1,9 +1,11 @@
 using System.Collections.Concurrent;
 using System.Text;
 using System.Text.RegularExpressions;
+using Kitwright.Measure;
 using Kitwright.Plans;
 using Kitwright.Print.Pages;
 using Kitwright.Quilts;
+using Kitwright.Words;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 
@@ -18,12 +20,15 @@ internal sealed class PrintedBooklet
     {
         Plan = Demo.Plan(quilt, colorway);
         using var output = new MemoryStream();
-        Booklet.Write(quilt, Plan, Demo.Shelf, paper, Kitwright.Words.Catalog.English, output);
+        Booklet.Write(quilt, Plan, Demo.Shelf, paper, Language(quilt), output);
         Bytes = output.ToArray();
         Document = PdfDocument.Open(Bytes);
         Pages = [.. Document.GetPages()];
         Texts = [.. Pages.Select(TextOf)];
     }
+
+    private static Kitwright.Words.Catalog Language(Quilt quilt) =>
+        quilt.Units == LengthUnit.Centimeter ? Kitwright.Words.Catalog.For(TradeWords.American, new(LengthUnit.Centimeter, LengthUnit.Meter)) : Kitwright.Words.Catalog.English;
 
     /// <summary>Printed and read once, for all tests.</summary>
     public static PrintedBooklet Of(string quilt, int colorway, PaperSize paper) =>
