@@ -23,6 +23,7 @@ internal sealed class ColumnGenerator
     private readonly HashSet<Column> forbidden = [];
     private readonly long[] duals;
     private readonly int[] timesOfWay;
+    private StripKnapsack? proper;
 
     public ColumnGenerator(StripGrid grid, WorkMeter meter)
     {
@@ -139,14 +140,52 @@ internal sealed class ColumnGenerator
             {
                 Array.Clear(timesOfWay);
                 knapsack.Cut(h, timesOfWay);
-                var column = Column.Proper(grid, timesOfWay, counts);
-                meter.Charge(StepsPerColumn);
-                added |= !forbidden.Contains(column) && Add(column);
+                added |= HoldsTooMany(counts) ? AddProper(h, counts) : Offer(counts);
             }
 
             last = value;
         }
 
         return added;
+    }
+
+    private bool Offer(ReadOnlySpan<int> counts)
+    {
+        var column = Column.Proper(grid, timesOfWay, counts);
+        meter.Charge(StepsPerColumn);
+        return !forbidden.Contains(column) && Add(column);
+    }
+
+    /// <summary>
+    /// The table holds each way of a piece to its count, not both together. Cropped, such a strip may be worth too little
+    /// or be known, and one that is worth more would be missed.
+    /// </summary>
+    private bool AddProper(int height, ReadOnlySpan<int> counts)
+    {
+        proper ??= new(grid);
+        proper.SolveProperly(height, duals, counts);
+        meter.Charge(StepsPerSolve + (proper.Cells / 4));
+        var worth = grid.Heights[height] * scale;
+        if (proper.Value(height) - worth <= worth / Tolerance)
+        {
+            return false;
+        }
+
+        Array.Clear(timesOfWay);
+        proper.Cut(height, timesOfWay);
+        return Offer(counts);
+    }
+
+    private bool HoldsTooMany(ReadOnlySpan<int> counts)
+    {
+        foreach (var ways in grid.WaysOf)
+        {
+            if (ways.Length > 1 && timesOfWay[ways[0]] + timesOfWay[ways[1]] > counts[grid.Ways[ways[0]].Piece])
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }

@@ -85,6 +85,41 @@ public sealed class StripKnapsack
         }
     }
 
+    /// <summary>
+    /// Fills the tables for one candidate height alone, and holds a piece that may lie either way to its count over both
+    /// ways together: where both fit, only the narrower is taken in, which gives no less. For <see cref="Value"/> and
+    /// <see cref="Cut"/> of that height; nothing is said about others.
+    /// </summary>
+    public void SolveProperly(int height, ReadOnlySpan<long> valueOfPiece, ReadOnlySpan<int> copiesOfPiece)
+    {
+        Array.Clear(best);
+        items.Clear();
+        for (var way = 0; way < grid.Ways.Length && grid.Ways[way].Height <= grid.Heights[height]; way++)
+        {
+            var (piece, width) = (grid.Ways[way].Piece, grid.Ways[way].Width);
+            if (valueOfPiece[piece] > 0 && copiesOfPiece[piece] > 0 && !HasNarrower(piece, width, grid.Heights[height]))
+            {
+                Admit(way, valueOfPiece[piece], copiesOfPiece[piece]);
+            }
+        }
+
+        valueOfHeight[height] = best[capacity];
+        itemsUpToHeight[height] = items.Count;
+    }
+
+    private bool HasNarrower(int piece, int width, int height)
+    {
+        foreach (var other in grid.WaysOf[piece])
+        {
+            if (grid.Ways[other].Width < width && grid.Ways[other].Height <= height)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>The value of the best strip no higher than candidate height number <paramref name="height"/>.</summary>
     public long Value(int height) => valueOfHeight[height];
 

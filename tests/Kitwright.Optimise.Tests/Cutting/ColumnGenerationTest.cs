@@ -150,15 +150,21 @@ public sealed class ColumnGenerationTest
 
     [Fact]
     public void A_piece_that_may_turn_never_raises_the_bound_of_the_linear_program() =>
-        Larger.Sample(
-            problem =>
-            {
-                var turned = problem with { Demand = [.. problem.Demand.Select(d => d with { MayTurn = true })] };
-                Assert.True(LinearLength(turned) <= LinearLength(problem) * (1 + 1e-6));
-            },
-            iter: 150,
-            threads: 1
-        );
+        Larger.Sample(TurningNeverRaisesTheBound, iter: 150, threads: 1);
+
+    /// <summary>
+    /// Pieces that are wanted less often than a strip could hold them both ways: the master once ended early, since the
+    /// table's best strip held them too often and was known once it was cropped.
+    /// </summary>
+    [Fact]
+    public void A_piece_that_may_turn_never_raises_the_bound_where_it_is_wanted_seldom() =>
+        Larger.Sample(TurningNeverRaisesTheBound, seed: "4Sy6SfctwYD3", iter: 1, threads: 1);
+
+    private static void TurningNeverRaisesTheBound(ClothProblem problem)
+    {
+        var turned = problem with { Demand = [.. problem.Demand.Select(d => d with { MayTurn = true })] };
+        Assert.True(LinearLength(turned) <= LinearLength(problem) * (1 + 1e-6), $"{LinearLength(turned)} after {LinearLength(problem)}");
+    }
 
     private static double LinearLength(ClothProblem problem)
     {
