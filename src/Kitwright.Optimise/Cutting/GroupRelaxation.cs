@@ -20,7 +20,7 @@ internal sealed class GroupRelaxation
     /// <summary>Larger groups take more memory and time than a search by another method.</summary>
     private const int LargestGroup = 1 << 19;
 
-    public const int MostKinds = 16;
+    private const int MostKinds = 16;
     private const int StepsPerNode = 60;
 
     /// <summary>Strips that cost nothing beside the basic ones could be taken without end.</summary>
@@ -70,21 +70,19 @@ internal sealed class GroupRelaxation
         stepsPerStep = 4 + (2 * group.Places);
     }
 
-    /// <summary>Null where the group is too large for this method.</summary>
-    /// <param name="columns">All that a plan up to the target can use, apart from the basic ones.</param>
-    public static GroupRelaxation? Of(StripGrid grid, LinearSolution solution, IReadOnlyCollection<Column> columns, WorkMeter meter)
-    {
-        var size = grid.Pieces.Length;
-        if (size > MostKinds)
-        {
-            return null;
-        }
+    /// <summary>The group of a basis; null where it is too large for this method, which is seen at once.</summary>
+    public static FiniteGroup? GroupOf(LinearSolution solution) =>
+        solution.Basis.Length > MostKinds ? null : FiniteGroup.Of(solution.Matrix(), LargestGroup);
 
-        var matrix = solution.Matrix();
-        return FiniteGroup.Of(matrix, LargestGroup) is { } group && Inverse(matrix) is { } inverse
-            ? new(grid, solution, group, inverse, columns, meter)
-            : null;
-    }
+    /// <summary>Null where numbers fail.</summary>
+    /// <param name="columns">All that a plan up to the target can use, apart from the basic ones.</param>
+    public static GroupRelaxation? Of(
+        StripGrid grid,
+        LinearSolution solution,
+        FiniteGroup group,
+        IReadOnlyCollection<Column> columns,
+        WorkMeter meter
+    ) => Inverse(solution.Matrix()) is { } inverse ? new(grid, solution, group, inverse, columns, meter) : null;
 
     /// <summary>
     /// The shortest strips up to a target, and how far it is certain that there are none shorter.

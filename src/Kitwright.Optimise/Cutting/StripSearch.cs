@@ -190,12 +190,12 @@ internal sealed class StripSearch
     {
         using (meter.Share(0.15))
         {
-            if (grid.Pieces.Length > GroupRelaxation.MostKinds || enumeration.Columns(BestBound, Aim, MostInGroup) is not var (columns, target))
+            if (GroupRelaxation.GroupOf(linear) is not { } group || enumeration.Columns(BestBound, Aim, MostInGroup) is not var (columns, target))
             {
                 return;
             }
 
-            if (GroupRelaxation.Of(grid, linear, columns, meter) is not { } relaxation)
+            if (GroupRelaxation.Of(grid, linear, group, columns, meter) is not { } relaxation)
             {
                 return;
             }

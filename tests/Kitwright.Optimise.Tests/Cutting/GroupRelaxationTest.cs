@@ -68,7 +68,11 @@ public sealed class GroupRelaxationTest
             var start = FirstFit.Strips(grid);
             var length = CutStrips.TotalHeight(start);
             var enumeration = new ReducedCostEnumeration(grid, solution.Duals, solution.Scale, meter);
-            if (enumeration.Columns(length, length, 5000) is not var (columns, target) || GroupRelaxation.Of(grid, solution, columns, meter) is not { } relaxation)
+            if (
+                GroupRelaxation.GroupOf(solution) is not { } group
+                || enumeration.Columns(length, length, 5000) is not var (columns, target)
+                || GroupRelaxation.Of(grid, solution, group, columns, meter) is not { } relaxation
+            )
             {
                 continue;
             }
