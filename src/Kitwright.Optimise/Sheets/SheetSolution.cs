@@ -14,10 +14,9 @@ internal sealed record SheetSolution(ImmutableArray<CutSheets> Sheets, long Cost
         var left = grid.Counts.ToArray();
         foreach (var sheet in kept)
         {
-            var yields = sheet.Pattern.Yields(left.Length);
-            for (var i = 0; i < left.Length; i++)
+            foreach (var (piece, copies) in sheet.Pattern.Cells())
             {
-                left[i] -= sheet.Times * yields[i];
+                left[piece] -= sheet.Times * copies;
             }
         }
 

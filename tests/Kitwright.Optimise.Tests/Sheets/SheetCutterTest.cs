@@ -14,7 +14,11 @@ namespace Kitwright.Optimise.Tests.Sheets;
 /// <summary>Cutting from sheets: published charts and instances, every way of cutting on small cases, and laws.</summary>
 public sealed class SheetCutterTest
 {
-    private static readonly WorkBudget Little = new("test", 100_000_000, TimeSpan.FromSeconds(60));
+    // A busy machine must not stop a search: only the work limit may.
+    private static readonly WorkBudget Little = new("test", 100_000_000, TimeSpan.FromHours(1));
+
+    /// <summary>For a handful of pieces, of which there are a hundred cases.</summary>
+    private static readonly WorkBudget VeryLittle = Little with { Steps = 25_000_000 };
 
     private static readonly SheetTerms TwoStages = SheetTerms.Usual with { Stages = 2, First = FirstCut.Across };
 
@@ -75,7 +79,7 @@ public sealed class SheetCutterTest
             ];
             var problem = new SheetProblem(terms, sheets, demand, SheetGoal.Cost);
 
-            var plan = Cut(problem, Little);
+            var plan = Cut(problem, VeryLittle);
             var least = EveryWayOfSheets.Least(problem);
 
             Assert.Empty(plan.Short);
@@ -140,7 +144,7 @@ public sealed class SheetCutterTest
                                 [.. sizes.Select((s, i) => Piece($"P{i}", Measure.Length.Inches(s.Item1 * times), Measure.Length.Inches(s.Item2 * times), s.Item3, turn))],
                                 SheetGoal.Cost
                             ),
-                            Little
+                            VeryLittle
                         ).Cost;
 
                     var two = Length(TwoStages);
@@ -208,7 +212,7 @@ public sealed class SheetCutterTest
             .Select(r => new StockSheet(new($"sheet/{r[0]}"), r[0], Inches(r[1]), Inches(r[2]), null, bins ? 1 : int.Parse(r[3], CultureInfo.InvariantCulture)));
         var demand = Rows(folder, instance + "_items.csv").Select(r => Piece(r[0], Inches(r[1]), Inches(r[2]), int.Parse(r[^1], CultureInfo.InvariantCulture)));
 
-        var plan = Cut(new(terms, [.. sheets], [.. demand], SheetGoal.Cost), new("test", 3_000_000_000, TimeSpan.FromSeconds(60)));
+        var plan = Cut(new(terms, [.. sheets], [.. demand], SheetGoal.Cost), Little with { Steps = 3_000_000_000 });
 
         Assert.Empty(plan.Short);
         Assert.True(plan.Cost <= (bins ? bestKnown + 1 : bestKnown * new Rational(1002, 1000)), $"{plan.Cost}");

@@ -11,18 +11,39 @@ public sealed record SheetPattern(int Sheet, bool Along, int Layers, ImmutableAr
     public int[] Yields(int pieces)
     {
         var yields = new int[pieces];
+        foreach (var (piece, copies) in Cells())
+        {
+            yields[piece] += copies;
+        }
+
+        return yields;
+    }
+
+    /// <summary>How many it yields of one piece.</summary>
+    public int Yield(int piece)
+    {
+        var yield = 0;
+        foreach (var cell in Cells())
+        {
+            yield += cell.Piece == piece ? cell.Copies : 0;
+        }
+
+        return yield;
+    }
+
+    /// <summary>What it yields, cell by cell: a piece may come more than once.</summary>
+    public IEnumerable<(int Piece, int Copies)> Cells()
+    {
         foreach (var strip in Strips)
         {
             foreach (var cut in strip.SubCuts)
             {
                 foreach (var cell in cut.Stack)
                 {
-                    yields[cell.Piece] += Layers * strip.Times * cut.Times * cell.Times;
+                    yield return (cell.Piece, Layers * strip.Times * cut.Times * cell.Times);
                 }
             }
         }
-
-        return yields;
     }
 
     public int Height => Strips.Sum(strip => strip.Height * strip.Times);

@@ -8,10 +8,24 @@ public static class SheetSurplus
     public static ImmutableArray<CutSheets> Remove(SheetGrid grid, IEnumerable<CutSheets> sheets)
     {
         var kept = sheets.Where(s => s.Times > 0).ToList();
-        for (var piece = 0; piece < grid.Pieces.Length; piece++)
+        var over = new long[grid.Pieces.Length];
+        foreach (var (pattern, times) in kept)
         {
-            var yields = kept.Select(s => s.Pattern.Yields(grid.Pieces.Length)[piece]).ToList();
-            var surplus = kept.Zip(yields, (s, y) => (long)s.Times * y).Sum() - grid.Pieces[piece].Count;
+            foreach (var (piece, copies) in pattern.Cells())
+            {
+                over[piece] += (long)times * copies;
+            }
+        }
+
+        for (var piece = 0; piece < over.Length; piece++)
+        {
+            var surplus = over[piece] - grid.Pieces[piece].Count;
+            if (surplus <= 0)
+            {
+                continue;
+            }
+
+            var yields = kept.Select(s => s.Pattern.Yield(piece)).ToList();
             for (var at = 0; at < yields.Count && surplus > 0; at++)
             {
                 var (pattern, times) = kept[at];

@@ -30,16 +30,15 @@ public static class SheetWriter
         var given = new long[grid.Pieces.Length];
         foreach (var sheet in chosen)
         {
-            var yields = sheet.Pattern.Yields(given.Length);
-            for (var i = 0; i < given.Length; i++)
+            foreach (var (piece, copies) in sheet.Pattern.Cells())
             {
-                given[i] += (long)sheet.Times * yields[i];
+                given[piece] += (long)sheet.Times * copies;
             }
         }
 
+        var givenOf = grid.Pieces.Zip(given).ToDictionary(pair => pair.First.Demand, pair => pair.Second);
         var missing = problem
-            .Demand.Select((demand, index) => (demand, index, piece: Array.FindIndex([.. grid.Pieces], p => p.Demand == index)))
-            .Select(d => new ShortPiece(d.demand.Piece, (int)Math.Max(0, d.demand.Count - (d.piece < 0 ? 0 : given[d.piece]))))
+            .Demand.Select((demand, index) => new ShortPiece(demand.Piece, (int)Math.Max(0, demand.Count - givenOf.GetValueOrDefault(index))))
             .Where(shortage => shortage.Count > 0)
             .ToImmutableArray();
         var cost = grid.IsOpen
