@@ -34,7 +34,14 @@ public sealed class NewQuiltTest
         Assert.Empty(made.Findings);
         var written = QuiltFile.Write(made.Value!);
         Assert.Equal(written, QuiltFile.Write(QuiltFile.Read(written).Value!));
+        if (units == LengthUnit.Inch)
+        {
+            // Planned, cut and sewn where the checker is tested.
+            return;
+        }
+
         var planned = QuiltPlanner.Plan(made.Value!, null, [], PlanOptions.Usual, FirstFit.Plan);
+
         // A block that cannot be planned is refused with what would help.
         Assert.Equal(planned.Value is null ? ["piecing"] : [], planned.Findings.Select(f => f.Rule.Split('.')[0]).Distinct());
         Assert.True(planned.Value is null || block.Patches.All(p => p.Arcs.IsEmpty));

@@ -21,6 +21,13 @@ public static class QuiltCloths
 
     public static Func<string, Paint> Paints(Colorway? colorway, Shelf shelf) => role => ClothPattern.Named(Of(colorway, role, shelf));
 
+    /// <summary>
+    /// Colors without their prints, for pictures so small and many that a print would not be seen, only waited for:
+    /// a browser paints a printed patch many times slower than a plain one.
+    /// </summary>
+    public static Func<string, Paint> PlainPaints(Colorway? colorway, Shelf shelf) =>
+        role => Of(colorway, role, shelf) is { } fabric ? Paint.Of(Color.Parse(fabric.Color)) : ClothPattern.Bare;
+
     /// <summary>{role: fill}, for the module that changes the colorway at once.</summary>
     public static string Fills(Quilt quilt, Colorway? colorway, Shelf shelf) =>
         JsonSerializer.Serialize(
