@@ -1,6 +1,8 @@
+using Kitwright.Findings;
 using Kitwright.Shop.Demo;
 using Kitwright.Shop.Ledger;
 using Kitwright.Shop.Revisions;
+using Kitwright.Words;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 
@@ -42,7 +44,15 @@ public sealed class ShopStore : IDisposable
         var full = Path.GetFullPath(path);
         Directory.CreateDirectory(Path.GetDirectoryName(full)!);
         var store = new ShopStore(full, time);
-        Migrating.Run(full, store.NewContext);
+        try
+        {
+            Migrating.Run(full, store.NewContext);
+        }
+        catch (Exception fault) when (StorageFault.Of(fault, full) is { } finding)
+        {
+            throw new IOException(Catalog.English.Say(finding.Reason), fault);
+        }
+
         return store;
     }
 
@@ -63,6 +73,20 @@ public sealed class ShopStore : IDisposable
         await context.SaveChangesAsync(cancel);
         await transaction.CommitAsync(cancel);
         return outcome;
+    }
+
+    /// <summary>The same, where the disk or another station in the way is a finding.</summary>
+    internal async Task<Checked<T>> TryWrite<T>(Func<ShopContext, Task<Checked<T>>> write, CancellationToken cancel)
+        where T : class
+    {
+        try
+        {
+            return await Write(write, cancel);
+        }
+        catch (Exception fault) when (StorageFault.Of(fault, path) is { } finding)
+        {
+            return Checked<T>.Failed(finding);
+        }
     }
 
     /// <summary>Closes the file's idle connections.</summary>

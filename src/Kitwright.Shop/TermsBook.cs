@@ -21,7 +21,7 @@ public sealed class TermsBook
 
     /// <summary>Sets the terms, or says what is wrong with them.</summary>
     public Task<Checked<ShopTerms>> Set(ShopTerms terms, CancellationToken cancel = default) =>
-        store.Write(
+        store.TryWrite(
             async context =>
             {
                 var findings = ShopTermsRules.Findings(terms);

@@ -44,6 +44,8 @@ internal sealed class ServedShop : IDisposable
             new ProcessStartInfo("dotnet", [Program(), "serve", "--port", "0", "--database", Path.Combine(folder, "shop.db")])
             {
                 RedirectStandardOutput = true,
+                // As ./dev run starts it.
+                Environment = { ["DOTNET_GCgen0size"] = "0x1000000" },
             }
         )!;
         var said = await process.StandardOutput.ReadLineAsync() ?? throw new InvalidOperationException("The server ended at once.");

@@ -22,6 +22,11 @@ internal static class ApiAnswer
         ["blocks.unknown"] = StatusCodes.Status404NotFound,
         ["license.booklet"] = StatusCodes.Status403Forbidden,
         ["license.sizes"] = StatusCodes.Status403Forbidden,
+        ["storage.full"] = StatusCodes.Status507InsufficientStorage,
+        ["storage.busy"] = StatusCodes.Status503ServiceUnavailable,
+        ["storage.read-only"] = StatusCodes.Status503ServiceUnavailable,
+        ["storage.disk"] = StatusCodes.Status503ServiceUnavailable,
+        ["storage.damaged"] = StatusCodes.Status503ServiceUnavailable,
         ["api.too-large"] = StatusCodes.Status413PayloadTooLarge,
     }.ToImmutableDictionary();
 
@@ -51,6 +56,7 @@ internal static class ApiAnswer
             StatusCodes.Status404NotFound => "not-found",
             StatusCodes.Status409Conflict => "conflict",
             StatusCodes.Status413PayloadTooLarge => "too-large",
+            StatusCodes.Status503ServiceUnavailable or StatusCodes.Status507InsufficientStorage => "not-kept",
             _ => "findings",
         };
 }

@@ -52,7 +52,7 @@ internal static class ApiBody
 
             return Checked<Dictionary<string, byte[]>>.Of(parts);
         }
-        catch (InvalidDataException)
+        catch (Exception e) when (e is InvalidDataException or IOException and not Microsoft.AspNetCore.Http.BadHttpRequestException)
         {
             return Checked<Dictionary<string, byte[]>>.Failed(Finding.Of("api.form", "body", ("megabytes", most / 1024 / 1024)));
         }

@@ -119,7 +119,12 @@ internal static class ShopVerbs
             return ApiAnswer.Refused(quilt.Findings);
         }
 
-        var begun = await store.Projects.Begin(id, found.Name, QuiltFile.Write(found), Message.Of("revision.api"), Environment.UserName, cancel);
+        var done = await store.Projects.Begin(id, found.Name, QuiltFile.Write(found), Message.Of("revision.api"), Environment.UserName, cancel);
+        if (done.Value is not { } begun)
+        {
+            return ApiAnswer.Refused(done.Findings);
+        }
+
         await workbench.Refresh();
         return ApiAnswer.Json(new KeptJson(begun.Project.Slug, id, begun.Project.Revision, false, begun.Current.Id));
     }

@@ -71,19 +71,21 @@ public sealed class ShopWorkbench : IWorkbench
         }
     }
 
-    private static async Task Save(ShopStore store, string slug, Quilt quilt)
+    private static async Task<Checked<Kept>> Save(ShopStore store, string slug, Quilt quilt)
     {
-        if (await store.Projects.Find(slug) is { } project)
+        if (await store.Projects.Find(slug) is not { } project)
         {
-            var edit = new Edit(
-                Guid.NewGuid(),
-                project.Current.Id,
-                Message.Of("revision.sentence"),
-                QuiltFile.Write(quilt),
-                Environment.UserName
-            );
-            await store.Projects.Keep(project.Project.Id, edit);
+            return Checked<Kept>.Failed(Finding.Of("revision.no-project", $"quilts/{slug}"));
         }
+
+        var edit = new Edit(
+            Guid.NewGuid(),
+            project.Current.Id,
+            Message.Of("revision.sentence"),
+            QuiltFile.Write(quilt),
+            Environment.UserName
+        );
+        return await store.Projects.Keep(project.Project.Id, edit);
     }
 
     public Planned Plan(Quilt quilt, string? colorway) => Plan(quilt, colorway, Options);
@@ -118,11 +120,16 @@ public sealed class ShopWorkbench : IWorkbench
             : planned;
     }
 
-    public void Keep(string slug, Quilt quilt)
+    public ImmutableArray<Finding> Keep(string slug, Quilt quilt)
     {
         // On disk first: what the page shows as kept is kept.
-        Save(store, slug, quilt).GetAwaiter().GetResult();
-        revisions.AddOrUpdate(slug, _ => [quilt], (_, before) => before.Push(quilt));
+        var kept = Save(store, slug, quilt).GetAwaiter().GetResult();
+        if (kept.Value is not null)
+        {
+            revisions.AddOrUpdate(slug, _ => [quilt], (_, before) => before.Push(quilt));
+        }
+
+        return kept.Findings;
     }
 
     public Quilt? Before(string slug) =>

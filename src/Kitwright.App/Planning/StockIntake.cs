@@ -60,7 +60,8 @@ public sealed record StockIntake(
         var import = await store.Stock.Import(Id, Environment.UserName, Shelf!, dryRun: false, cancel);
         if (import.Value is not null)
         {
-            await store.Columns.Remember(Names.Where(n => n.Value.Length > 0 && StockColumns.Named(n.Value) != n.Key).ToDictionary(), cancel);
+            var remembered = await store.Columns.Remember(Names.Where(n => n.Value.Length > 0 && StockColumns.Named(n.Value) != n.Key).ToDictionary(), cancel);
+            return import with { Findings = [.. import.Findings, .. remembered.Findings] };
         }
 
         return import;

@@ -39,8 +39,8 @@ public interface IWorkbench
     /// <summary>From here on, quilts, stock and terms are as the shop's database has them now.</summary>
     Task Refresh();
 
-    /// <summary>Keeps a quilt as a new revision; earlier ones stay.</summary>
-    void Keep(string slug, Quilt quilt);
+    /// <summary>Keeps a quilt as a new revision; earlier ones stay. Findings where nothing was kept.</summary>
+    ImmutableArray<Finding> Keep(string slug, Quilt quilt);
 
     /// <summary>The revision before the one that is kept; null for the first.</summary>
     Quilt? Before(string slug);

@@ -25,7 +25,7 @@ internal static class BookingDesk
         }
 
         var bolts = booking.Lines.Select(l => l.Bolt).Distinct().ToList();
-        var balances = await context.Balances.Where(b => bolts.Contains(b.Bolt)).ToDictionaryAsync(b => b.Bolt, StringComparer.Ordinal, cancel);
+        var balances = await context.Balances.Where(b => EF.Parameter(bolts).Contains(b.Bolt)).ToDictionaryAsync(b => b.Bolt, StringComparer.Ordinal, cancel);
         ImmutableArray<Finding> findings = [.. Findings(booking, balances)];
         if (!findings.IsEmpty)
         {

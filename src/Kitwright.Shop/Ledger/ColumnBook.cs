@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Kitwright.Findings;
 using Kitwright.Shop.Rows;
 using Kitwright.Stock;
 using Microsoft.EntityFrameworkCore;
@@ -20,8 +21,8 @@ public sealed class ColumnBook
     }
 
     /// <summary>Keeps these names; those of columns that are not among them stay as they were.</summary>
-    public Task<int> Remember(IReadOnlyDictionary<StockColumn, string> names, CancellationToken cancel = default) =>
-        store.Write(
+    public Task<Checked<IReadOnlyDictionary<StockColumn, string>>> Remember(IReadOnlyDictionary<StockColumn, string> names, CancellationToken cancel = default) =>
+        store.TryWrite(
             async context =>
             {
                 var held = await context.ColumnNames.ToDictionaryAsync(row => row.Column, cancel);
@@ -37,7 +38,7 @@ public sealed class ColumnBook
                     }
                 }
 
-                return names.Count;
+                return Checked<IReadOnlyDictionary<StockColumn, string>>.Of(names);
             },
             cancel
         );

@@ -84,8 +84,9 @@ internal static class Importing
             .. import.Received.Where(b => !b.OnHand.IsZero).Select(b => new BookingLine(b.Id, EntryKind.Received, b.OnHand)),
             .. import.Counted.Select(c => new BookingLine(c.Bolt, EntryKind.Counted, c.Measured)),
         ];
+        // As one parameter: a list of single ones has an end.
         var moved = lines.Select(l => l.Bolt).ToList();
-        var balances = await context.Balances.Where(b => moved.Contains(b.Bolt)).ToDictionaryAsync(b => b.Bolt, StringComparer.Ordinal, cancel);
+        var balances = await context.Balances.Where(b => EF.Parameter(moved).Contains(b.Bolt)).ToDictionaryAsync(b => b.Bolt, StringComparer.Ordinal, cancel);
         await BookingDesk.Add(context, row, lines, balances, cancel);
     }
 }

@@ -36,7 +36,7 @@ public sealed class StockLedger
 
     /// <summary>Books an act; the same id again gives what was booked then. Findings where nothing was booked.</summary>
     public Task<Checked<Booked>> Book(Booking booking, CancellationToken cancel = default) =>
-        store.Write(context => BookingDesk.Book(context, booking, store.Now(), cancel), cancel);
+        store.TryWrite(context => BookingDesk.Book(context, booking, store.Now(), cancel), cancel);
 
     /// <summary>What was booked under an id; null where nothing was. For a client that lost the answer.</summary>
     public async Task<Booked?> Find(Guid booking, CancellationToken cancel = default)
@@ -61,7 +61,7 @@ public sealed class StockLedger
     /// <summary>Takes a stock file over, or only says what that would do.</summary>
     /// <param name="id">Made by the client: the same import is booked once.</param>
     public Task<Checked<StockImport>> Import(Guid id, string by, Shelf shelf, bool dryRun, CancellationToken cancel = default) =>
-        store.Write(context => Importing.Run(context, new(id, by, shelf, dryRun), store.Now(), cancel), cancel);
+        store.TryWrite(context => Importing.Run(context, new(id, by, shelf, dryRun), store.Now(), cancel), cancel);
 
     /// <summary>Adds up every bolt's entries and holds the sum against its balance.</summary>
     public async Task<StockAudit> Audit(CancellationToken cancel = default)

@@ -59,12 +59,17 @@ public sealed class ProjectChains
 
     /// <summary>Begins a project; the same first revision again gives the project that it began.</summary>
     /// <param name="revision">Id of the first revision, made by the client.</param>
-    public Task<ProjectState> Begin(Guid revision, string name, string json, Message change, string by, CancellationToken cancel = default) =>
-        store.Write(context => Beginning.Run(context, new(revision, Slug.Of(name), name, json, change, by, Demo: false), store.Now(), cancel), cancel);
+    public Task<Checked<ProjectState>> Begin(Guid revision, string name, string json, Message change, string by, CancellationToken cancel = default) =>
+        store.TryWrite(
+            async context => Checked<ProjectState>.Of(
+                await Beginning.Run(context, new(revision, Slug.Of(name), name, json, change, by, Demo: false), store.Now(), cancel)
+            ),
+            cancel
+        );
 
     /// <summary>Keeps an edit: as the current revision where its base is current, else beside it.</summary>
     public Task<Checked<Kept>> Keep(Guid project, Edit edit, CancellationToken cancel = default) =>
-        store.Write(context => Keeping.Run(context, project, edit, edit.Id, store.Now(), cancel), cancel);
+        store.TryWrite(context => Keeping.Run(context, project, edit, edit.Id, store.Now(), cancel), cancel);
 
     /// <summary>
     /// Shows the document before the last change again, as a new revision; undone once more, the one before that.
@@ -72,10 +77,10 @@ public sealed class ProjectChains
     /// <param name="id">Id of the new revision, made by the client.</param>
     /// <param name="seen">The revision that was on the screen; where it is no longer current nothing is undone.</param>
     public Task<Checked<Kept>> Undo(Guid project, Guid id, Guid seen, string by, CancellationToken cancel = default) =>
-        store.Write(context => Undoing.Run(context, project, new(id, seen, by), store.Now(), cancel), cancel);
+        store.TryWrite(context => Undoing.Run(context, project, new(id, seen, by), store.Now(), cancel), cancel);
 
     /// <summary>Shows the document of any earlier revision again, as a new revision.</summary>
     /// <param name="revision">What to show: a revision of this project.</param>
     public Task<Checked<Kept>> Restore(Guid project, Guid id, Guid revision, string by, CancellationToken cancel = default) =>
-        store.Write(context => Undoing.Restore(context, project, revision, new(id, default, by), store.Now(), cancel), cancel);
+        store.TryWrite(context => Undoing.Restore(context, project, revision, new(id, default, by), store.Now(), cancel), cancel);
 }

@@ -34,6 +34,21 @@ public sealed class ProblemsTest(Chromium chromium)
         Assert.NotEmpty((await api.Post("/api/check", "[]")).Problem(422));
     }
 
+    [Theory]
+    [InlineData("multipart/form-data", "x")]
+    [InlineData("multipart/form-data; boundary=", "x")]
+    [InlineData("multipart/form-data; boundary=edge", "--edge\r\nContent-Disposition: form-data; name=\"pieces\"; filename=\"a\"\r\n\r\nlab")]
+    [InlineData("multipart/form-data; boundary=edge", "--edge\r\nContent-Disp")]
+    public async Task A_form_without_boundary_or_cut_off_is_a_finding(string type, string body)
+    {
+        using var client = new HttpClient { BaseAddress = chromium.Address };
+        using var content = new ByteArrayContent(System.Text.Encoding.UTF8.GetBytes(body));
+        content.Headers.TryAddWithoutValidation("Content-Type", type);
+        var answer = await client.PostAsync("/api/cut?width=42", content, TestContext.Current.CancellationToken);
+        Assert.Equal(422, (int)answer.StatusCode);
+        Assert.Contains("api.form", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_body_without_end_is_refused_before_it_is_held()
     {

@@ -31,7 +31,7 @@ public sealed class DemoShopTest
         using var shop = new OpenedShop();
         await shop.Store.Demo.Seed(Cancel);
         await shop.Stock();
-        var own = await shop.Store.Projects.Begin(Guid.NewGuid(), "Mine", "{}", Message.Plain("Begun"), "Wren", Cancel);
+        var own = (await shop.Store.Projects.Begin(Guid.NewGuid(), "Mine", "{}", Message.Plain("Begun"), "Wren", Cancel)).Value!;
         var demo = (await shop.Store.Projects.All(Cancel)).First(p => p.Demo);
         var current = (await shop.Store.Projects.Find(demo.Slug, Cancel))!.Current;
         await shop.Store.Projects.Keep(demo.Id, new(Guid.NewGuid(), current.Id, Message.Plain("x"), "x", "Wren"), Cancel);

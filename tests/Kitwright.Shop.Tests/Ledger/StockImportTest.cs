@@ -20,6 +20,24 @@ public sealed class StockImportTest
         Assert.Equal(OpenedShop.Shelf().Bolts, shelf.Bolts);
     }
 
+    // More bolts than SQLite takes variables in one statement (32,766: SQLite documentation, "Implementation Limits").
+    [Fact]
+    public async Task A_warehouse_of_bolts_is_taken_over_in_one_booking()
+    {
+        var bolts = Environment.GetEnvironmentVariable("KITWRIGHT_LONG") == "1" ? 33_000 : 300;
+        using var shop = new OpenedShop();
+        var file = OpenedShop.Shelf() with
+        {
+            Bolts = [.. Enumerable.Range(0, bolts).Select(i => new Kitwright.Fabrics.Bolt($"b{i}", "F", "L1", Length.Inches(360)))],
+        };
+
+        Assert.True((await shop.Store.Stock.Import(Guid.NewGuid(), "Wren", file, dryRun: false, Cancel)).Good);
+
+        var audit = await shop.Store.Stock.Audit(Cancel);
+        Assert.True(audit.Good);
+        Assert.Equal((bolts, bolts), (audit.Bolts, audit.Entries));
+    }
+
     [Fact]
     public async Task A_dry_run_says_what_would_change_and_changes_nothing()
     {

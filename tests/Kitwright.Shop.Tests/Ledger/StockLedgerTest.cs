@@ -11,6 +11,17 @@ public sealed class StockLedgerTest
 {
     private static CancellationToken Cancel => OpenedShop.Cancel;
 
+    // More than SQLite takes variables in one statement (32,766: SQLite documentation, "Implementation Limits").
+    [Fact]
+    public async Task A_booking_of_very_many_bolts_is_looked_up_at_once()
+    {
+        using var shop = new OpenedShop();
+
+        var booked = await shop.Store.Stock.Book(new(Guid.NewGuid(), "Wren", [.. Enumerable.Range(0, 33_000).Select(i => new BookingLine($"x{i}", EntryKind.Cut, Length.Inch))]), Cancel);
+
+        Assert.Equal(33_000, booked.Findings.Count(f => f.Rule == "ledger.unknown-bolt"));
+    }
+
     [Fact]
     public async Task A_cut_shortens_the_bolt_and_stands_in_the_ledger()
     {

@@ -12,8 +12,8 @@ public sealed class ProjectChainsTest
 
     private static Message Change(string text) => Message.Plain(text);
 
-    private static Task<ProjectState> Begin(OpenedShop shop, string name = "Low tide stars") =>
-        shop.Store.Projects.Begin(Guid.NewGuid(), name, "one", Change("Begun"), "Wren", Cancel);
+    private static async Task<ProjectState> Begin(OpenedShop shop, string name = "Low tide stars") =>
+        (await shop.Store.Projects.Begin(Guid.NewGuid(), name, "one", Change("Begun"), "Wren", Cancel)).Value!;
 
     private static async Task<Kept> Keep(OpenedShop shop, ProjectState state, Guid on, string json)
     {
