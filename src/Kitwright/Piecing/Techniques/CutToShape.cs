@@ -36,14 +36,17 @@ internal static class CutToShape
             bottom = Down(corners.Min(c => c.Y)),
             width = (corners.Max(c => c.X) - (Surd)left).RoundUpTo(seams.RulerStep),
             height = (corners.Max(c => c.Y) - (Surd)bottom).RoundUpTo(seams.RulerStep);
-        var handed = Canonical.Of(region).Key != Canonical.Of(region.Moved(Motion.Reflect(new(new(0, 0), new(0, 1))))).Key;
+        // Where only rounding makes a shape lopsided, it may lie either side up.
+        var hand = Handedness.Of(new(ImmutableArray.Create(corners))).Hand == Hand.Either ? default : Handedness.Of(item.Shape);
+        var handed = hand.Hand != Hand.Either;
         var piece = book.Piece(
             item.Role!,
             width,
             height,
-            mayTurn: true,
-            Message.Of(handed ? "use.cut-to-shape-handed" : "use.cut-to-shape"),
-            Message.Of("why.cut-to-shape", ("seam", seams.Allowance), ("width", width), ("height", height))
+            CutGrain.Straight,
+            Message.Of("use.cut-to-shape"),
+            Message.Of("why.cut-to-shape", ("seam", seams.Allowance), ("width", width), ("height", height)),
+            hand
         );
         var verbs = new List<Verb> { PieceBook.TakeAt("unit", piece, width, left, bottom) };
         ImmutableArray<Point> rest = Polygon.Rectangle(left, bottom, left + width, bottom + height).Corners;
