@@ -8,6 +8,7 @@ internal static class SettingRules
     public static bool Check(Quilt quilt, Report report)
     {
         CheckBorders(quilt, report);
+        BorderRules.CheckNames(quilt, report);
         CheckKind(quilt.Setting, report);
         if (CheckCells(quilt, report))
         {
@@ -22,9 +23,10 @@ internal static class SettingRules
         for (var i = 0; i < quilt.Borders.Length; i++)
         {
             var border = quilt.Borders[i];
-            if (border.Style == BorderStyle.CornerSquares != border.Corner is not null)
+            var corners = (border.Corner is null ? 0 : 1) + (border.Units?.Corner is null ? 0 : 1);
+            if (corners != (border.Style == BorderStyle.CornerSquares ? 1 : 0))
             {
-                var rule = border.Corner is null ? "quilt.border.corner.missing" : "quilt.border.corner.extra";
+                var rule = corners == 0 ? "quilt.border.corner.missing" : "quilt.border.corner.extra";
                 report.Fault(rule, $"/borders/{i}", ("border", i + 1));
             }
         }

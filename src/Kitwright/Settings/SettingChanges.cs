@@ -63,9 +63,18 @@ public static class SettingChanges
     public static Quilt Counted(Quilt quilt, int columns, int rows)
     {
         var classic = ClassicOf(quilt);
-        var counted = quilt with { Setting = quilt.Setting with { Columns = columns, Rows = rows } };
+        var counted = Fewest(quilt with { Setting = quilt.Setting with { Columns = columns, Rows = rows } });
         return classic is { } figure ? Classic(counted, figure) ?? counted : counted;
     }
+
+    /// <summary>Counts of border units that were chosen for another size are found anew.</summary>
+    public static Quilt Fewest(Quilt quilt) =>
+        quilt.Borders.All(border => border.Units is null)
+            ? quilt
+            : quilt with
+            {
+                Borders = [.. quilt.Borders.Select(border => border.Units is { } units ? border with { Units = units with { Across = null, Down = null } } : border)],
+            };
 
     public static Quilt EdgeToEdge(Quilt quilt) => quilt with { Setting = quilt.Setting with { Sashing = null } };
 

@@ -24,6 +24,7 @@ public static class MarkedSentence
         [("sentence.set-on-point", "rows")] = "rows",
         [("sentence.sashed", "width")] = "sashing",
         [("sentence.border-width", "width")] = "border",
+        [("sentence.border-units", "width")] = "border",
         [("sentence.binding", "strip")] = "binding",
         [("sentence.backing", "overhang")] = "overhang",
     }.ToImmutableDictionary();
