@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Kitwright.Blocks;
+using Kitwright.Settings;
 using Kitwright.Cutting;
 using Kitwright.Measure;
 using Kitwright.Piecing;
@@ -13,9 +14,9 @@ namespace Kitwright.Checking.Tests;
 public sealed class UnitBorderPlansTest
 {
     [Theory]
-    [InlineData("half-square-triangle", 3, BorderStyle.CornerSquares, false)]
-    [InlineData("half-square-triangle", 2, BorderStyle.Butted, true)]
-    [InlineData("flying-geese", 2, BorderStyle.CornerSquares, true)]
+    [InlineData("half-square", 3, BorderStyle.CornerSquares, false)]
+    [InlineData("half-square", 2, BorderStyle.Butted, true)]
+    [InlineData("flying-goose", 2, BorderStyle.CornerSquares, true)]
     [InlineData("four-patch", 4, BorderStyle.Butted, false)]
     [InlineData("sawtooth-star", 4, BorderStyle.CornerSquares, false)]
     public void A_border_of_units_comes_out(string unit, int width, BorderStyle style, bool framed)

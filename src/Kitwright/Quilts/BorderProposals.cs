@@ -28,6 +28,14 @@ public static class BorderProposals
                 .Take(Most),
         ];
 
+    /// <param name="border">Counted from 0; what lies inside it must come out.</param>
+    public static ImmutableArray<BorderWay> In(Quilt quilt, int border)
+    {
+        var inside = Layout.Of(quilt with { Borders = quilt.Borders[..border] });
+        var (pieced, block) = (quilt.Borders[border], quilt.Block(quilt.Borders[border].Units!.Block));
+        return Of(pieced, block, inside.Width, inside.Height, quilt.RulerStep);
+    }
+
     private static IEnumerable<Length> Widths(Border border, Block block, Length step)
     {
         yield return border.Width;

@@ -43,6 +43,18 @@ internal static class SettingRules
         {
             report.Fault("quilt.halved", "/setting/sashing/halved");
         }
+
+        var inLines = setting.Sashing is { Lines: not SashLines.Both };
+        if (inLines && (setting.Kind != SettingKind.Straight || setting.Sashing!.Cornerstone is not null))
+        {
+            report.Fault("quilt.lines", "/setting/sashing/lines");
+        }
+
+        // Dropped blocks meet no others across: no level strip can run between rows.
+        if (setting.HalfDrop is not null && (setting.Kind != SettingKind.Straight || setting.Rows < 2 || setting.Sashing is { Lines: not SashLines.Columns }))
+        {
+            report.Fault("quilt.drop", "/setting/halfDrop");
+        }
     }
 
     private static bool CheckCells(Quilt quilt, Report report)
@@ -107,7 +119,8 @@ internal static class SettingRules
             {
                 var size = quilt.CellSize(r, c);
                 var fits =
-                    size.Height == quilt.CellSize(r, 0).Height && size.Width == quilt.CellSize(0, c).Width;
+                    (setting.HalfDrop is null || size.Height == quilt.CellSize(0, 0).Height)
+                    && size.Height == quilt.CellSize(r, 0).Height && size.Width == quilt.CellSize(0, c).Width;
                 if (!fits)
                 {
                     var place = $"/setting/cells/{r % setting.Cells.Length}/{c % setting.Cells[0].Length}";

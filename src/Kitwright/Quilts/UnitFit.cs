@@ -13,6 +13,16 @@ public sealed record UnitFit(Length Unit, int Across, int Down, Length CopingAcr
     /// <summary>No strip is sewn narrower: it would be all seam (common practice, no source).</summary>
     public static readonly Length LeastCoping = Length.Inches(0, 1, 2);
 
+    /// <summary>Where coping strips lie, as words choose by it: even, both, left, above or none.</summary>
+    public string Copes =>
+        (CopingAcross.Sign, CopingDown.Sign) switch
+        {
+            (0, 0) => "none",
+            (_, 0) => "left",
+            (0, _) => "above",
+            _ => CopingAcross == CopingDown ? "even" : "both",
+        };
+
     /// <summary>The fit round a rectangle; null where the units can't come out as the border asks.</summary>
     /// <param name="block">The block that is the unit, at any size.</param>
     public static UnitFit? Of(Border border, Block block, Length width, Length height) => Try(border, block, width, height).Fit;

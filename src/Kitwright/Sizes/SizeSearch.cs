@@ -146,13 +146,13 @@ public sealed class SizeSearch
         }
 
         var ratio = choice.Block / present.Block;
-        return (Chain(choice.Columns, c => quilt.CellSize(0, c).Width), Chain(choice.Rows, r => quilt.CellSize(r, 0).Height));
+        return (Chain(choice.Columns, c => quilt.CellSize(0, c).Width, SashLines.Rows), Chain(choice.Rows, r => quilt.CellSize(r, 0).Height, SashLines.Columns));
 
-        Length Chain(int count, Func<int, Length> size)
+        Length Chain(int count, Func<int, Length> size, SashLines without)
         {
             var blocks = Enumerable.Range(0, count).Aggregate(Length.Zero, (sum, i) => sum + (size(i) * ratio));
             var sashes = count + (setting.Sashing is { Outer: true } ? 1 : -1);
-            return blocks + ((choice.Sash ?? Length.Zero) * sashes);
+            return setting.Sashing?.Lines == without ? blocks : blocks + ((choice.Sash ?? Length.Zero) * sashes);
         }
     }
 

@@ -20,6 +20,8 @@ public static class MarkedSentence
     {
         [("sentence.set-straight", "columns")] = "columns",
         [("sentence.set-straight", "rows")] = "rows",
+        [("sentence.set-dropped", "columns")] = "columns",
+        [("sentence.set-dropped", "rows")] = "rows",
         [("sentence.set-on-point", "columns")] = "columns",
         [("sentence.set-on-point", "rows")] = "rows",
         [("sentence.sashed", "width")] = "sashing",

@@ -67,7 +67,7 @@ public static class QuiltSentences
 
     private static Message Set(Setting setting) =>
         Message.Of(
-            setting.Kind == SettingKind.OnPoint ? "sentence.set-on-point" : "sentence.set-straight",
+            setting.HalfDrop is not null ? "sentence.set-dropped" : setting.Kind == SettingKind.OnPoint ? "sentence.set-on-point" : "sentence.set-straight",
             ("columns", setting.Columns),
             ("rows", setting.Rows)
         );
@@ -78,7 +78,7 @@ public static class QuiltSentences
             : Message.Of(
                 "sentence.sashed",
                 ("width", sashing.Width),
-                ("where", sashing.Outer ? "round" : "between"),
+                ("where", sashing.Lines switch { SashLines.Columns => "columns", SashLines.Rows => "rows", _ => sashing.Outer ? "round" : "between" }),
                 ("cornerstones", sashing.Cornerstone is null ? "without" : "with")
             );
 
@@ -111,7 +111,7 @@ public static class QuiltSentences
             ("name", quilt.Block(units.Block).Name),
             ("across", Units("top")),
             ("down", Units("left")),
-            ("coping", left.Sign > 0 && above.Sign > 0 ? (left == above ? "even" : "both") : left.Sign > 0 ? "left" : above.Sign > 0 ? "above" : "none"),
+            ("coping", new UnitFit(border.Width, 0, 0, left, above).Copes),
             ("left", left),
             ("above", above)
         );
