@@ -111,7 +111,7 @@ public sealed class DrawingTest(Chromium chromium)
     public async Task A_pasted_fault_is_outlined_and_kept(string corners, string said)
     {
         var file =
-            """{ "format": "kitwright-block", "version": 1, "id": "b", "name": "B", "family": "fourPatch", "grid": { "columns": 2, "rows": 2 }, "roles": [{ "id": "a", "name": "a" }], "patches": [{ "id": "1", "role": "a", "corners": [CORNERS] }] }"""
+            """{ "format": "kitwright-block", "version": 1, "id": "b", "name": "B", "family": "fourPatch", "grid": { "columns": 2, "rows": 2 }, "roles": [{ "id": "a", "name": "a" }], "patches": [{ "id": "1", "role": "a", "corners": [ CORNERS ] }] }"""
                 .Replace("CORNERS", corners, StringComparison.Ordinal);
         await using var shop = await Chromium.Shop();
         await using (var visit = await chromium.Open(Page, shop: shop))
