@@ -269,7 +269,7 @@ internal sealed class Piecer(
     /// <summary>The sides of a border go on before its top and bottom.</summary>
     private static Message Bordered(Region region, StraightCuts cuts) =>
         Message.Of(
-            "unit.bordered",
+            int.IsOddInteger(region.Items.Max(item => item.Ring)) ? "unit.coped" : "unit.bordered",
             ("border", region.Items.Max(item => item.Border)),
             ("sides", cuts.Lines[0].Step.X.IsZero ? "sides" : "all")
         );
