@@ -25,11 +25,25 @@ internal static class CutToShape
     private static readonly Length Grid = Length.Inches(0, 1, 64);
 
     public static bool Fits(Region region) =>
-        region.Items is [{ Role: not null } only] && !Shapes.IsRectangle(only.Shape) && IsConvex(only.Shape);
+        region.Items is [{ Role: not null } only] && !Shapes.IsRectangle(only.Shape) && IsConvex(Straightened(only.Shape));
+
+    /// <summary>Without the corners at which only a neighbor has one: the edge is cut straight on.</summary>
+    private static Polygon Straightened(Polygon shape) =>
+        new(
+            [
+                .. shape.Corners.Where(
+                    (corner, i) =>
+                    {
+                        var count = shape.Corners.Length;
+                        return !Point.Cross(corner - shape.Corners[(i + count - 1) % count], shape.Corners[(i + 1) % count] - corner).IsZero;
+                    }
+                ),
+            ]
+        );
 
     public static Program Make(PieceBook book, Seams seams, Letters letters, Region region)
     {
-        var item = region.Items[0];
+        var item = region.Items[0] with { Shape = Straightened(region.Items[0].Shape) };
         var edges = Edges(item.Shape).Select(edge => Outward(edge, seams.Allowance)).ToArray();
         var corners = edges.Select((edge, i) => Crossing(edges[(i + edges.Length - 1) % edges.Length], edge)).ToArray();
         Length left = Down(corners.Min(c => c.X)),
