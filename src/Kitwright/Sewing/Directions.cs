@@ -164,6 +164,11 @@ public static class Directions
                 lines.Add(Message.Of(recipe.Kind == "top" ? "step.top" : "step.join", ("parts", Parts(recipe, numbers, labels))));
                 lines.AddRange(PressWords.OfJoin(recipe, Parts(recipe, numbers, labels)));
                 lines.AddRange(PressWords.OfCrossings(crossings));
+                if (recipe.Kind == "border-run")
+                {
+                    lines.Add(Message.Of("step.border-run", ("length", Length.Max(recipe.Width, recipe.Height))));
+                }
+
                 break;
         }
 
