@@ -132,7 +132,8 @@ public static class SettingChanges
         var grid = center.Width / center.Grid.Columns;
         var ring = ringed.Borders[0] with { Width = grid };
         ringed = ringed with { Borders = [ring, ringed.Borders[1] with { Width = grid * 2 }] };
-        var pieced = BorderChanges.Pieced(ringed, 1, "half-square");
+        // Units in the corners keep the ring alike on all sides.
+        var pieced = BorderChanges.Pieced(ringed, 1, "half-square") is { } run ? BorderChanges.UnitCorners(run, 1) : null;
         var framed = pieced is null ? null : BorderChanges.Added(BorderChanges.Changed(pieced, 1, units => units with { FromMiddle = true })!);
         return framed is null ? null : framed with { Borders = framed.Borders.SetItem(2, framed.Borders[2] with { Width = grid * 2 }) };
     }
