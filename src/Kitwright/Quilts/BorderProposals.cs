@@ -23,10 +23,13 @@ public static class BorderProposals
         [
             .. Widths(border, block, rulerStep)
                 .SelectMany(wide => Ways(border with { Width = wide }, block, width, height))
+                .Where(way => IsOn(rulerStep, way.Fit.CopingAcross) && IsOn(rulerStep, way.Fit.CopingDown))
                 .DistinctBy(way => (way.Width, way.Fit.Across, way.Fit.Down))
                 .OrderBy(way => Cost(border, way))
                 .Take(Most),
         ];
+
+    private static bool IsOn(Length rulerStep, Length width) => (width / rulerStep).IsInteger;
 
     /// <param name="border">Counted from 0; what lies inside it must come out.</param>
     public static ImmutableArray<BorderWay> In(Quilt quilt, int border)

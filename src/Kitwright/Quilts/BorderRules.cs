@@ -61,6 +61,11 @@ internal static class BorderRules
                 return;
             }
 
+            if (!(fit.CopingAcross / quilt.RulerStep).IsInteger || !(fit.CopingDown / quilt.RulerStep).IsInteger)
+            {
+                report.Note("quilt.border.coping", $"/borders/{i}/units", Slots(quilt, i, block, inner, need, across));
+            }
+
             inner = new Frame(inner.Left - fit.CopingAcross, inner.Bottom - fit.CopingDown, inner.Right + fit.CopingAcross, inner.Top + fit.CopingDown).Grown(border.Width);
         }
     }
