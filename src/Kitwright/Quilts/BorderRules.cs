@@ -84,6 +84,7 @@ internal static class BorderRules
             ("width", way?.Width ?? border.Width),
             ("across", way?.Fit.Across ?? 0),
             ("down", way?.Fit.Down ?? 0),
+            ("copes", way?.Fit.Copes ?? "none"),
             ("left", way?.Fit.CopingAcross ?? Length.Zero),
             ("above", way?.Fit.CopingDown ?? Length.Zero),
         ];
