@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Kitwright.Findings;
 using Kitwright.Kits;
 using Kitwright.Measure;
@@ -64,6 +65,10 @@ public sealed class TermsBook
         {
             SoldBy = row.SoldBy,
             Words = row.Words,
+            Techniques = row
+                .Techniques.Select(text => text.Split('='))
+                .Where(word => word.Length == 2)
+                .ToImmutableSortedDictionary(word => word[0], word => word[1], StringComparer.Ordinal),
         };
 
     private static TermsRow Write(ShopTerms terms) =>
@@ -83,5 +88,6 @@ public sealed class TermsBook
             Currency = terms.Currency,
             SoldBy = terms.SoldBy,
             Words = terms.Words,
+            Techniques = [.. terms.Techniques.Select(word => $"{word.Key}={word.Value}")],
         };
 }

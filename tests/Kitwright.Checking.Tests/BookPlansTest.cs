@@ -13,8 +13,8 @@ public sealed class BookPlansTest
 {
     public static TheoryData<string> Blocks => [.. BlockBook.All.Select(block => block.Id)];
 
-    // Whirling patches take a partial seam; in the others a patch has a corner that points inward.
-    private static readonly HashSet<string> Unplanned = ["bright-hopes", "hexagon-rosette", "six-pointed-star", "tumbling-blocks"];
+    // Whirling patches take a partial seam.
+    private static readonly HashSet<string> Unplanned = ["bright-hopes"];
 
     [Theory]
     [MemberData(nameof(Blocks))]

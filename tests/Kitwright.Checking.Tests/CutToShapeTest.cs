@@ -40,6 +40,74 @@ public sealed class CutToShapeTest
         Assert.Equal(2, plan.Sewing.Recipes.Count(r => r.Kind == "cut-to-shape-handed" && r.Outline!.Corners.Length == 4));
     }
 
+    private const string TwoParallelograms = "a 0,0 2,0 4,4 2,4|b 2,0 4,0 4,4|b 0,0 2,4 0,4|a 8,0 6,0 4,4 6,4|c 6,0 4,0 4,4|c 8,0 6,4 8,4|d 0,4 8,4 8,8 0,8";
+
+    /// <summary>Two parallelograms of one fabric that are each other's mirror images, and triangles whose images are of another fabric.</summary>
+    [Fact]
+    public void The_cut_list_says_which_hand_and_which_is_the_mirror_image()
+    {
+        var plan = Planned(TwoParallelograms, false);
+        var handed = plan.Pieces.Where(p => p.Role == "a").ToArray();
+
+        Assert.Equal([Hand.Left, Hand.Right], handed.Select(p => p.Hand).Order());
+        Assert.Equal([handed[1].Id, handed[0].Id], handed.Select(p => p.Mirror!.Value));
+        Assert.All(plan.Pieces.Where(p => p.Role is "b" or "c"), p => Assert.True(p.Hand != Hand.Either && p.Mirror is null));
+        Assert.All(plan.Pieces.Where(p => p.Role == "d"), p => Assert.Equal(Hand.Either, p.Hand));
+        Assert.Equal(
+            "This shape has a hand, and A2 becomes its mirror image: lay the two wrong sides together, or fold the cloth so, and each cut gives one of each. Cut 4 pairs so.",
+            Words.Catalog.English.Say(Cutting.Instructions.HandWords.Of(plan, plan.Pieces.First(p => p.Label == "A1"))!)
+        );
+
+        // In the mirror every hand is the other one.
+        var mirrored = Planned(TwoParallelograms, true);
+        Assert.Equal(
+            plan.Pieces.Where(p => p.Role == "b").Select(p => p.Hand == Hand.Left ? Hand.Right : Hand.Left),
+            mirrored.Pieces.Where(p => p.Role == "b").Select(p => p.Hand)
+        );
+    }
+
+    /// <summary>Each slip that would have pieces cut wrong side up is refused.</summary>
+    [Theory]
+    [InlineData("none", "check.pieces.hand")]
+    [InlineData("other", "check.pieces.hand")]
+    [InlineData("square", "check.pieces.hand")]
+    [InlineData("lost", "check.pieces.mirror")]
+    [InlineData("self", "check.pieces.mirror")]
+    [InlineData("taken", "check.pieces.hand")]
+    public void A_wrong_hand_is_refused(string slip, string rule)
+    {
+        var plan = Planned(TwoParallelograms, false);
+        var (a, square) = (plan.Pieces.First(p => p.Role == "a"), plan.Pieces.First(p => p.Role == "d"));
+        var mutant = slip switch
+        {
+            "none" => With(a, a with { Hand = Hand.Either }),
+            "other" => With(a, a with { Hand = a.Hand == Hand.Left ? Hand.Right : Hand.Left }),
+            "square" => With(square, square with { Hand = Hand.Left }),
+            "lost" => With(a, a with { Mirror = null }),
+            "self" => With(a, a with { Mirror = a.Id }),
+            // The unit of the other hand is cut from this one's pieces, so that one class gets two hands.
+            _ => plan with
+            {
+                Sewing = new(
+                    [.. plan.Sewing.Recipes.Select(r => r with { Verbs = [.. r.Verbs.Select(v => v is Take take && take.Piece == a.Mirror ? take with { Piece = a.Id } : v)] })]
+                ),
+            },
+        };
+
+        var findings = PlanChecker.Check(mutant).Findings;
+        Assert.Contains(rule, findings.Select(f => f.Rule));
+        Assert.All(findings, Mutants.InWords);
+
+        QuiltPlan With(CutPiece piece, CutPiece other) => plan with { Pieces = plan.Pieces.Replace(piece, other) };
+    }
+
+    private static QuiltPlan Planned(string patches, bool mirror)
+    {
+        var plan = QuiltPlanner.Plan(Quilt(patches, mirror), null, [], PlanOptions.Usual, FirstFit.Plan).Value!;
+        Assert.Empty(PlanChecker.Check(plan).Findings);
+        return plan;
+    }
+
     private static Quilt Quilt(string patches, bool mirror)
     {
         var read = QuiltFile.Read("""

@@ -28,7 +28,7 @@ public sealed class HostilePlanTest
     [
         "colorway", "batting", "picture", "outline", "shows", "left", "searched",
         "spare", "crossTrim", "minimumCut", "work", "trims", "surplus", "allowance", "seam",
-        "turned", "counted", "across", "status", "toward", "kind", "grain", "lengthwise", "hasOwnReserve", "sections", "rounds", "package", "halvesOutside"];
+        "turned", "counted", "across", "status", "toward", "kind", "grain", "lengthwise", "hasOwnReserve", "sections", "rounds", "package", "halvesOutside", "hand", "mirror"];
 
     [Fact]
     public void No_plan_at_all_is_a_finding() =>

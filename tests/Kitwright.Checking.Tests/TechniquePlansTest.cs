@@ -45,6 +45,8 @@ public sealed class TechniquePlansTest
     /// <summary>Each way shows in the recipes: a choice that changes nothing would be none.</summary>
     [Theory]
     [InlineData("half-square", "eight", "half-square-eight")]
+    [InlineData("half-square", "one", "half-square-one")]
+    [InlineData("half-square", "one-trimmed", "half-square-one")]
     [InlineData("half-square", "triangles", "half-square-triangle")]
     [InlineData("goose", "four", "goose-four")]
     [InlineData("goose", "triangles", "quarter-square-triangle")]
@@ -57,6 +59,21 @@ public sealed class TechniquePlansTest
         var planned = QuiltPlanner.Plan(Sampler(kind, technique, Length.Inches(2), 0), null, [], PlanOptions.Usual, FirstFit.Plan);
 
         Assert.Contains(planned.Value!.Sewing.Recipes, r => r.Kind == recipe);
+    }
+
+    /// <summary>What the shop prefers is planned where the quilt has no choice of its own, and only there.</summary>
+    [Fact]
+    public void A_quilt_without_a_choice_follows_the_shop()
+    {
+        var shop = PlanOptions.Usual with { Techniques = PlanOptions.Usual.Techniques.Add("half-square", "eight").Add("goose", "four") };
+        var planned = QuiltPlanner.Plan(Sampler("goose", "flip", Length.Inches(2), 0), null, [], shop, FirstFit.Plan);
+
+        Assert.Empty(PlanChecker.Check(planned.Value!).Findings);
+        var kinds = planned.Value!.Sewing.Recipes.Select(r => r.Kind).ToArray();
+        Assert.Contains("half-square-eight", kinds);
+        Assert.DoesNotContain("half-square-two", kinds);
+        Assert.Contains("goose-flip", kinds);
+        Assert.DoesNotContain("goose-four", kinds);
     }
 
     /// <summary>What is in no book is said, and the usual way planned.</summary>

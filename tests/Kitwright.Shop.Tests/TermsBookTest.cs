@@ -23,6 +23,7 @@ public sealed class TermsBookTest
             Currency = "EUR",
             SoldBy = LengthUnit.Meter,
             Words = TradeWords.British,
+            Techniques = ShopTerms.Usual.Techniques.Add("half-square", "eight-trimmed").Add("row", "strip-set"),
         };
         Assert.Empty((await shop.Store.Terms.Set(ShopTerms.Usual, Cancel)).Findings);
         Assert.Empty((await shop.Store.Terms.Set(metric, Cancel)).Findings);
@@ -39,9 +40,10 @@ public sealed class TermsBookTest
             Cloth = ShopTerms.Usual.Cloth with { CrossTrim = Length.Inches(40), Increments = [], Straightening = -Length.Inch, Stages = 5 },
             SpareStrips = -1,
             Currency = "dollars",
+            Techniques = ShopTerms.Usual.Techniques.Add("goose", "by-magic"),
         };
         Assert.Equal(
-            ["terms.length", "terms.no-increment", "terms.trim", "terms.spare-strips", "terms.stages", "terms.currency"],
+            ["terms.length", "terms.no-increment", "terms.trim", "terms.spare-strips", "terms.stages", "terms.currency", "terms.technique"],
             (await shop.Store.Terms.Set(bad, Cancel)).Findings.Select(f => f.Rule)
         );
         AssertEqual(ShopTerms.Usual, await shop.Store.Terms.Read(Cancel));
@@ -51,6 +53,7 @@ public sealed class TermsBookTest
     private static void AssertEqual(ShopTerms expected, ShopTerms actual)
     {
         Assert.Equal(expected.Cloth.Increments, actual.Cloth.Increments);
-        Assert.Equal(expected, actual with { Cloth = actual.Cloth with { Increments = expected.Cloth.Increments } });
+        Assert.Equal(expected.Techniques, actual.Techniques);
+        Assert.Equal(expected, actual with { Cloth = actual.Cloth with { Increments = expected.Cloth.Increments }, Techniques = expected.Techniques });
     }
 }

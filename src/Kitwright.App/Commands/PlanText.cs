@@ -33,6 +33,11 @@ internal static class PlanText
                     ("height", piece.Height),
                     ("use", piece.Use)
                 );
+                if (HandWords.Of(plan, piece) is { } hand)
+                {
+                    Line("plan.why", ("why", hand));
+                }
+
                 if (why)
                 {
                     Line("plan.why", ("why", piece.Why));

@@ -38,6 +38,11 @@ internal static class SewingRules
             }
         }
 
+        if (!findings.Any)
+        {
+            HandRules.Check(plan, units, findings, effort);
+        }
+
         if (skipped > 0)
         {
             findings.Add(Finding.NoteOf("check.sewing.not-checked", "sewing", ("count", skipped)));

@@ -36,8 +36,11 @@ internal static class LabelPages
     {
         var letter = source.Fills.Letter(piece.Role);
         var swatch = Swatch.Of(letter, source.Fills.OfRole(piece.Role), 34, 26) with { Role = Role.Decoration };
-        var content = Stack.Of(
-            1,
+        ImmutableArray<Element> hand = piece.Hand == Hand.Either
+            ? []
+            : [Texts.Small(source.Say("print.label.hand", ("mirror", source.Plan.Pieces.FirstOrDefault(other => other.Id == piece.Mirror)?.Label ?? "none")))];
+        ImmutableArray<Element> lines =
+        [
             new Row([new(null, Texts.Plain(piece.Label, Look.Section) with { Role = Role.Paragraph }), new(34, new Picture(swatch, 34, 26))]),
             Texts.Plain(
                 source.Say("print.label.size", ("count", piece.ToCut), ("short", Length.Min(piece.Width, piece.Height)), ("long", Length.Max(piece.Width, piece.Height))),
@@ -48,8 +51,9 @@ internal static class LabelPages
             },
             Texts.Small(source.Say("print.label.fabric", ("letter", letter), ("role", source.RoleNames([piece.Role])))),
             Texts.Small(source.Say(piece.Use)),
-            Texts.Small(source.Say("print.mark", ("mark", source.Plan.Mark)))
-        );
-        return new(content, 7) { Line = Look.Dashes, LeastHeight = Height };
+            .. hand,
+            Texts.Small(source.Say("print.mark", ("mark", source.Plan.Mark))),
+        ];
+        return new(new Stack(lines, 1), 7) { Line = Look.Dashes, LeastHeight = Height };
     }
 }

@@ -333,6 +333,10 @@ namespace Kitwright.Shop.Migrations
                     b.Property<long>("StraighteningTicks")
                         .HasColumnType("INTEGER");
 
+                    b.PrimitiveCollection<string>("Techniques")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<long>("UsableWidthTicks")
                         .HasColumnType("INTEGER");
 

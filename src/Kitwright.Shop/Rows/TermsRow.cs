@@ -23,4 +23,7 @@ public sealed class TermsRow
     public required string Currency { get; set; }
     public required LengthUnit SoldBy { get; set; }
     public required TradeWords Words { get; set; }
+
+    /// <summary>Kind of unit and technique: <c>half-square=eight</c>.</summary>
+    public required List<string> Techniques { get; set; }
 }

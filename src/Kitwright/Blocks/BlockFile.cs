@@ -19,26 +19,42 @@ public static class BlockFile
     /// <summary>Reads and checks a block. Never throws for what a file holds; places are JSON pointers.</summary>
     public static Checked<BookBlock> Read(string json)
     {
+        var (block, findings) = ReadDrawing(json);
+        return new(findings.Any(f => f.Weight == Weight.Fault) ? null : block, findings);
+    }
+
+    /// <summary>
+    /// As <see cref="Read"/>, with the drawing even where its patches are at fault: for showing the place of each. Null
+    /// where the file has no patches to draw.
+    /// </summary>
+    public static (BookBlock? Drawing, ImmutableArray<Finding> Findings) ReadDrawing(string json)
+    {
         var source = new Source();
         var report = source.Report;
         using var document = JsonText.Parse(json, report);
         if (document is null)
         {
-            return Checked<BookBlock>.Failed(report.ToImmutable());
+            return (null, report.ToImmutable());
         }
 
         var block = ReadBlock(new Node(document.RootElement, "", source));
-        if (!report.HasFault)
+        if (report.HasFault)
         {
-            CheckRoles(block, report);
-            foreach (var finding in Partition.Check(block.At(Length.Inches(block.Grid.Columns)), ""))
-            {
-                report.Add(finding);
-            }
+            return (null, report.ToImmutable());
         }
 
-        return new(report.HasFault ? null : block, report.ToImmutable());
+        CheckRoles(block, report);
+        foreach (var finding in Partition.Check(block.At(Length.Inches(block.Grid.Columns)), ""))
+        {
+            report.Add(finding);
+        }
+
+        return (block, report.ToImmutable());
     }
+
+    /// <summary>Which patch a finding's place names; null where it is none of them.</summary>
+    public static int? PatchOf(Finding finding) =>
+        finding.Place.Split('/') is ["", "patches", var index, ..] && int.TryParse(index, out var i) ? i : null;
 
     /// <summary>The block by its patches, as text that <see cref="Read"/> takes back to an equal drawing.</summary>
     public static string Write(BookBlock block) => BlockWriter.Write(block);

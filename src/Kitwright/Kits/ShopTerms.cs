@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using Kitwright.Measure;
+using Kitwright.Piecing;
 using Kitwright.Plans;
 using Kitwright.Words;
 
@@ -22,6 +24,9 @@ public sealed record ShopTerms(
     public LengthUnit SoldBy { get; init; } = LengthUnit.Yard;
 
     public TradeWords Words { get; init; } = TradeWords.American;
+
+    /// <summary>Technique by kind of unit, where a quilt has no choice of its own; see <see cref="TechniqueBook"/>.</summary>
+    public ImmutableSortedDictionary<string, string> Techniques { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
 
     public static ShopTerms Usual { get; } = new(ClothTerms.Usual, 1, false, KitTerms.Usual, "USD");
 

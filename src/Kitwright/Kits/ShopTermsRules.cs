@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Kitwright.Findings;
 using Kitwright.Measure;
+using Kitwright.Piecing;
 
 namespace Kitwright.Kits;
 
@@ -54,6 +55,14 @@ public static class ShopTermsRules
         if (terms.Currency.Length != 3 || !terms.Currency.All(char.IsAsciiLetterUpper))
         {
             findings.Add(Finding.Of("terms.currency", "terms/currency", ("currency", terms.Currency)));
+        }
+
+        foreach (var (unit, technique) in terms.Techniques)
+        {
+            if (TechniqueBook.Kind(unit)?.Has(technique) != true)
+            {
+                findings.Add(Finding.Of("terms.technique", $"terms/techniques/{unit}", ("unit", unit), ("technique", technique)));
+            }
         }
 
         return findings.ToImmutable();

@@ -18,6 +18,9 @@ internal sealed record Item(Polygon Shape, string? Role, string? Block, Motion F
 
     public bool InBorder => Border > 0;
 
+    /// <summary>Round which circuit of the top it lies, from the inside: coping strips before their border's units.</summary>
+    public int Ring { get; init; }
+
     /// <summary>Whether it is cut in one piece along the selvage.</summary>
     public bool Lengthwise { get; init; }
 
@@ -40,7 +43,15 @@ internal sealed record Item(Polygon Shape, string? Role, string? Block, Motion F
         }
 
         // Corner squares are squares, whatever the grain of the strips between them.
-        return OfPatch(patch) with { Border = n, Lengthwise = borders[n - 1].Grain == StripGrain.Lengthwise && path.Length == 4 };
+        return OfPatch(patch) with { Border = n, Ring = path is [.., "coping", _] ? (2 * n) - 1 : 2 * n, Lengthwise = borders[n - 1].Grain == StripGrain.Lengthwise && path.Length == 4 };
+    }
+
+    /// <summary>A block where it lies: one that is a unit of a border belongs to it.</summary>
+    public static Item OfBlock(Plans.Placement placement, Polygon outline)
+    {
+        string[] path = placement.Id.Value.Split('/');
+        var border = path is ["border", var number, ..] && int.TryParse(number, out var n) ? n : 0;
+        return new(outline, null, placement.Block, placement.Motion) { Border = border, Ring = 2 * border };
     }
 
     public Item Moved(Motion motion) =>

@@ -46,6 +46,7 @@ internal static class KnownUnits
         technique switch
         {
             "triangles" => null,
+            "one" or "one-trimmed" => HalfSquareOneAtATime.Make(m, finished, upper, lower, technique == "one-trimmed"),
             "eight" or "eight-trimmed" => HalfSquareEightAtATime.Make(m, finished, upper, lower, technique == "eight-trimmed"),
             _ => HalfSquareTwoAtATime.Make(m.Book, m.Seams, m.Letters, finished, upper, lower, technique == "two-trimmed"),
         };

@@ -27,6 +27,7 @@ internal static class Labels
         var numbers = new Dictionary<string, int>();
         var renamed = new Dictionary<PathId, PathId>();
         var pieces = ImmutableArray.CreateBuilder<CutPiece>();
+        var made = new Dictionary<PathId, PieceBook.Entry>();
         foreach (var old in inUse)
         {
             var entry = entries[old];
@@ -38,8 +39,16 @@ internal static class Labels
                 new(id, label, entry.Role, entry.Width, entry.Height, counts[old], 0, entry.MayTurn, entry.Use, entry.Why)
                 {
                     Grain = entry.Grain,
+                    Hand = entry.Hand.Hand,
                 }
             );
+            made.Add(id, entry);
+        }
+
+        for (var i = 0; i < pieces.Count; i++)
+        {
+            var mirror = pieces.FirstOrDefault(other => made[other.Id].Mirrors(made[pieces[i].Id]));
+            pieces[i] = pieces[i] with { Mirror = mirror?.Id };
         }
 
         return new(

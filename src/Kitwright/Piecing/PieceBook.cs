@@ -14,6 +14,14 @@ internal sealed class PieceBook(Length rulerStep)
     internal sealed record Entry(PathId Id, string Role, Length Width, Length Height, CutGrain Grain, Message Use, Message Why)
     {
         public bool MayTurn => Grain is CutGrain.Straight or CutGrain.Bias;
+
+        /// <summary>Of what is cut from it, where that has a hand.</summary>
+        public Handedness Hand { get; init; }
+
+        /// <summary>Whether the other, cut from an equal rectangle of the same fabric, is this one's mirror image.</summary>
+        public bool Mirrors(Entry other) =>
+            Hand.Hand != Plans.Hand.Either
+            && (Role, Width, Height, Hand.Shape) == (other.Role, other.Width, other.Height, other.Hand.Mirrored);
     }
 
     public Length RulerStep => rulerStep;
@@ -27,13 +35,14 @@ internal sealed class PieceBook(Length rulerStep)
     public Entry Piece(string role, Length width, Length height, bool mayTurn, Message use, Message why) =>
         Piece(role, width, height, mayTurn ? CutGrain.Straight : CutGrain.Crosswise, use, why);
 
-    public Entry Piece(string role, Length width, Length height, CutGrain grain, Message use, Message why)
+    /// <param name="hand">Pieces whose shapes have a hand are one class only where they become the same shape.</param>
+    public Entry Piece(string role, Length width, Length height, CutGrain grain, Message use, Message why, Handedness hand = default)
     {
         var (across, along) = width >= height || grain is CutGrain.Crosswise or CutGrain.Lengthwise ? (width, height) : (height, width);
-        var key = $"{role}|{across.InInches}|{along.InInches}|{grain}";
+        var key = $"{role}|{across.InInches}|{along.InInches}|{grain}|{(hand.Hand == Hand.Either ? "" : hand.Shape)}";
         if (!entries.TryGetValue(key, out var entry))
         {
-            entry = new(new($"piece/{inOrder.Count + 1}"), role, across, along, grain, use, why);
+            entry = new(new($"piece/{inOrder.Count + 1}"), role, across, along, grain, use, why) { Hand = hand };
             entries.Add(key, entry);
             inOrder.Add(entry);
         }

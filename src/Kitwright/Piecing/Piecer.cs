@@ -53,7 +53,7 @@ internal sealed class Piecer(
                 new(
                     id,
                     // A block that is one unit of a technique is made as that unit is.
-                    program.Kind is "joined" or "block-row" or "center" or "bordered" or "single" ? kind : program.Kind,
+                    program.Kind is "joined" or "block-row" or "center" or "bordered" or "border-run" or "single" ? kind : program.Kind,
                     program.Verbs,
                     program.Makes,
                     region.Width,
@@ -170,7 +170,7 @@ internal sealed class Piecer(
             return border.Make((verbs, register, part) => Place(verbs, register, part, place), seams);
         }
 
-        if (StraightCuts.Of(region) is { } cuts)
+        if ((RingCuts.Of(region) ?? StraightCuts.Of(region)) is { } cuts)
         {
             return Join(region, cuts, place);
         }
@@ -237,7 +237,7 @@ internal sealed class Piecer(
         }
 
         var kind = KindOf(region, cuts);
-        return new(kind, [.. verbs], ["unit"], kind == "bordered" ? Bordered(region, cuts) : Message.Of("unit." + kind, ("parts", cuts.Parts.Length)))
+        return new(kind, [.. verbs], ["unit"], NameOf(kind, region, cuts))
         {
             Parts = parts.ToImmutable(),
             Outline = region.IsOnRuler ? null : Hull.Of(region),
@@ -269,13 +269,22 @@ internal sealed class Piecer(
     /// <summary>The sides of a border go on before its top and bottom.</summary>
     private static Message Bordered(Region region, StraightCuts cuts) =>
         Message.Of(
-            "unit.bordered",
+            int.IsOddInteger(region.Items.Max(item => item.Ring)) ? "unit.coped" : "unit.bordered",
             ("border", region.Items.Max(item => item.Border)),
             ("sides", cuts.Lines[0].Step.X.IsZero ? "sides" : "all")
         );
 
+    private static Message NameOf(string kind, Region region, StraightCuts cuts) =>
+        kind switch
+        {
+            "bordered" => Bordered(region, cuts),
+            "border-run" => Message.Of("unit.border-run", ("units", cuts.Parts.Length), ("border", region.Items[0].Border)),
+            _ => Message.Of("unit." + kind, ("parts", cuts.Parts.Length)),
+        };
+
     private static string KindOf(Region region, StraightCuts cuts) =>
-        region.Items.Any(i => i.InBorder) ? "bordered"
+        region.Items.All(i => i.InBorder && i.Ring == region.Items[0].Ring) && region.Items.Any(i => i.Block is not null) ? "border-run"
+        : region.Items.Any(i => i.InBorder) ? "bordered"
         : region.Items.All(i => i.Role is not null) ? "joined"
         : cuts.Parts.All(p => p.Items.Length == 1) ? "block-row"
         : "center";

@@ -66,7 +66,9 @@ public static class PiecingPlan
                 new($"block/{block.Id}"),
                 "block",
                 block.Id,
-                Message.Of("unit.block", ("name", block.Name)),
+                BlockDesigns.BorderOf(block.Id) is { } border
+                    ? Message.Of("unit.border-block", ("name", block.Name), ("border", border))
+                    : Message.Of("unit.block", ("name", block.Name)),
                 new(block.Patches, [], [])
             );
         }
@@ -114,12 +116,14 @@ public static class PiecingPlan
                     )
             );
 
-    private static bool IsLaid(Quilt quilt, string block) => quilt.Setting.Cells.Any(row => row.Any(cell => cell.Block == block));
+    private static bool IsLaid(Quilt quilt, string block) => 
+        quilt.Setting.Cells.Any(row => row.Any(cell => cell.Block == block))
+        || quilt.Borders.Any(border => border.Units is { } units && (units.Block == block || units.Corner == block));
 
     private static Item Tile(Design design, Placement placement)
     {
         var block = design.Blocks.First(b => b.Id == placement.Block);
         var outline = Polygon.Rectangle(0, 0, block.Width, block.Height).Moved(placement.Motion);
-        return new(outline, null, block.Id, placement.Motion);
+        return Item.OfBlock(placement, outline);
     }
 }

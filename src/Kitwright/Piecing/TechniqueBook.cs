@@ -6,7 +6,18 @@ namespace Kitwright.Piecing;
 public static class TechniqueBook
 {
     public static UnitKind HalfSquare { get; } =
-        new("half-square", [new("two", Accuracy.Steady), new("two-trimmed", Accuracy.Trimmed), new("eight", Accuracy.Steady), new("eight-trimmed", Accuracy.Trimmed), new("triangles", Accuracy.Loose)]);
+        new(
+            "half-square",
+            [
+                new("two", Accuracy.Steady),
+                new("two-trimmed", Accuracy.Trimmed),
+                new("eight", Accuracy.Steady),
+                new("eight-trimmed", Accuracy.Trimmed),
+                new("one", Accuracy.Steady),
+                new("one-trimmed", Accuracy.Trimmed),
+                new("triangles", Accuracy.Loose),
+            ]
+        );
 
     public static UnitKind Goose { get; } =
         new("goose", [new("flip", Accuracy.Steady), new("four", Accuracy.Steady), new("triangles", Accuracy.Loose)]);

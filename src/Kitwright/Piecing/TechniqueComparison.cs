@@ -11,6 +11,13 @@ namespace Kitwright.Piecing;
 /// </summary>
 public static class TechniqueComparison
 {
+    /// <summary>How many units of each kind a quilt has, by the kind's name; empty where it cannot be pieced.</summary>
+    public static ImmutableSortedDictionary<string, int> KindsIn(Quilt quilt)
+    {
+        var letters = new Letters(SwatchKey.Groups(quilt, null, onePerFabric: false));
+        return PiecingPlan.Of(quilt, Layout.Of(quilt), letters, ClothTerms.Usual).Value?.UnitKinds ?? ImmutableSortedDictionary<string, int>.Empty;
+    }
+
     public static ImmutableArray<UnitTechniques> Of(Quilt quilt, Colorway? colorway, PlanOptions options, CutCloth cut)
     {
         var letters = new Letters(SwatchKey.Groups(quilt, colorway, options.OneLengthPerFabric));

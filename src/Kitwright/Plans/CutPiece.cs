@@ -34,6 +34,30 @@ public sealed record CutPiece(
 
     /// <summary>How it must lie on the cloth.</summary>
     public CutGrain Grain { get; init; }
+
+    /// <summary>Whether what is cut from it differs from its own mirror image, and which of the two it is.</summary>
+    public Hand Hand { get; init; }
+
+    /// <summary>
+    /// The class of the same fabric and size that becomes the mirror image; null where the quilt has none, or nothing
+    /// has a hand.
+    /// </summary>
+    public PathId? Mirror { get; init; }
+}
+
+/// <summary>
+/// The hand of a shape with its right side up. Go round it counterclockwise and note each side's squared length with
+/// the scalar product of that side and the next; begin where the list comes first in order. Do the same with its
+/// mirror image: the shape whose list comes first is the left one. A list equal to its mirror's has no hand.
+/// </summary>
+public enum Hand
+{
+    /// <summary>It is its own mirror image: cloth may lie either side up.</summary>
+    Either,
+
+    Left,
+
+    Right,
 }
 
 /// <summary>Which way the threads of a cut piece run, where that is decided.</summary>

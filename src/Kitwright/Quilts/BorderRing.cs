@@ -36,16 +36,24 @@ internal static class BorderRing
 
     private static IEnumerable<Patch> CornerSquares(Border border, int number, Frame inner, Frame outer)
     {
-        var corner = border with { Role = border.Corner ?? border.Role };
         return
         [
             .. Sides(border, number, inner, outer),
             Strip(border, number, "top", new Frame(inner.Left, inner.Top, inner.Right, outer.Top).Polygon()),
             Strip(border, number, "bottom", new Frame(inner.Left, outer.Bottom, inner.Right, inner.Bottom).Polygon()),
-            Strip(corner, number, "corner/top-left", new Frame(outer.Left, inner.Top, inner.Left, outer.Top).Polygon()),
-            Strip(corner, number, "corner/top-right", new Frame(inner.Right, inner.Top, outer.Right, outer.Top).Polygon()),
-            Strip(corner, number, "corner/bottom-left", new Frame(outer.Left, outer.Bottom, inner.Left, inner.Bottom).Polygon()),
-            Strip(corner, number, "corner/bottom-right", new Frame(inner.Right, outer.Bottom, outer.Right, inner.Bottom).Polygon()),
+            .. Corners(border.Corner ?? border.Role, number, inner, outer),
+        ];
+    }
+
+    public static IEnumerable<Patch> Corners(string role, int number, Frame inner, Frame outer)
+    {
+        Patch Square(string place, Frame frame) => new(new($"frame/border/{number}/corner/{place}"), role, frame.Polygon());
+        return
+        [
+            Square("top-left", new(outer.Left, inner.Top, inner.Left, outer.Top)),
+            Square("top-right", new(inner.Right, inner.Top, outer.Right, outer.Top)),
+            Square("bottom-left", new(outer.Left, outer.Bottom, inner.Left, inner.Bottom)),
+            Square("bottom-right", new(inner.Right, outer.Bottom, outer.Right, inner.Bottom)),
         ];
     }
 

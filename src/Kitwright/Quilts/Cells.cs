@@ -27,7 +27,7 @@ public static class Cells
     /// The design that lies in a cell: the block's own id, or <c>star.mirror</c> for its mirror image. Cloth can't be
     /// turned over, so a mirrored block is sewn as a block of its own.
     /// </summary>
-    public static string DesignId(this Cell cell) => cell.Mirror ? cell.Block + ".mirror" : cell.Block;
+    public static string DesignId(this Cell cell) => BlockDesigns.IdOf(cell.Block, null, cell.Mirror);
 
     /// <summary>Turns a block of a size about itself; its lower left corner comes to lie at the origin again.</summary>
     public static Motion Turned(int turns, Length width, Length height)

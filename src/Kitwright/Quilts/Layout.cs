@@ -14,22 +14,57 @@ public static class Layout
 {
     public static Design Of(Quilt quilt)
     {
-        var around = quilt.Borders.Aggregate(Length.Zero, (sum, border) => sum + border.Width);
-        var center = quilt.Setting.Kind switch
+        var center = CenterOf(quilt, Length.Zero);
+        var inner = center.Shape;
+        var patches = center.Patches.ToBuilder();
+        var placements = center.Placements.ToBuilder();
+        var blocks = new Dictionary<string, BlockDesign>(StringComparer.Ordinal);
+        for (var i = 0; i < quilt.Borders.Length; i++)
+        {
+            if (quilt.Borders[i].Units is null)
+            {
+                patches.AddRange(BorderRing.Lay(quilt.Borders[i], i + 1, inner));
+                inner = inner.Grown(quilt.Borders[i].Width);
+                continue;
+            }
+
+            var laid = new UnitBorder(quilt, i + 1, inner).Lay();
+            patches.AddRange(laid.Patches);
+            placements.AddRange(laid.Placements);
+            inner = laid.Outer;
+            foreach (var block in laid.Blocks)
+            {
+                blocks.TryAdd(block.Id, block);
+            }
+        }
+
+        return AtOrigin(inner, [.. DrawBlocks(quilt, center), .. blocks.Values.Where(b => !Lies(center, b.Id))], placements, patches);
+    }
+
+    /// <summary>Width and height of what lies inside the borders, as a frame.</summary>
+    internal static Frame CenterShape(Quilt quilt) => CenterOf(quilt, Length.Zero).Shape;
+
+    private static Center CenterOf(Quilt quilt, Length around) =>
+        quilt.Setting.Kind switch
         {
             SettingKind.Straight => StraightSetting.Lay(quilt, around),
             _ when quilt.Setting.Sashing is { } sashing => SashedOnPointSetting.Lay(quilt, sashing, around),
             _ => OnPointSetting.Lay(quilt, around),
         };
-        var patches = center.Patches.ToBuilder();
-        var inner = center.Shape;
-        for (var i = 0; i < quilt.Borders.Length; i++)
-        {
-            patches.AddRange(BorderRing.Lay(quilt.Borders[i], i + 1, inner));
-            inner = inner.Grown(quilt.Borders[i].Width);
-        }
 
-        return new(inner.Width, inner.Height, DrawBlocks(quilt, center), center.Placements, patches.ToImmutable());
+    private static bool Lies(Center center, string block) => center.Placements.Any(p => p.Block == block);
+
+    // Borders are laid from the center out, which is what decides their size; the quilt's corner then becomes the origin.
+    private static Design AtOrigin(Frame outer, ImmutableArray<BlockDesign> blocks, IEnumerable<Placement> placements, IEnumerable<Patch> patches)
+    {
+        var home = Motion.Shift(-outer.Left, -outer.Bottom);
+        return new(
+            outer.Width,
+            outer.Height,
+            blocks,
+            [.. placements.Select(p => p with { Motion = p.Motion.Then(home) })],
+            [.. patches.Select(p => p with { Shape = p.Shape.Moved(home) })]
+        );
     }
 
     /// <summary>Blocks laid as a setting says, by themselves: no border, and nothing said about cloth.</summary>
@@ -62,27 +97,8 @@ public static class Layout
             from mirror in new[] { false, true }
             let id = new Cell(block.Id, 0, mirror).DesignId()
             where used.Contains(id)
-            select Draw(block, id, mirror),
+            select BlockDesigns.Draw(block, id, mirror),
         ];
-    }
-
-    private static BlockDesign Draw(Block block, string id, bool mirror)
-    {
-        var flip = mirror ? new Motion(-1, 0, 0, 1, block.Width, 0) : Motion.Identity;
-        return new(
-            id,
-            block.Name,
-            block.Width,
-            block.Height,
-            [
-                .. block.Patches.Select(p =>
-                    new Patch(PathOf(id, p.Id), p.Role, new Polygon(p.Corners).CounterClockwise().Moved(flip))
-                    {
-                        Curved = CurvedOutline.Of(p)?.Moved(flip),
-                    }
-                ),
-            ]
-        );
     }
 
     /// <summary>The path of a block's patch: <c>block/star/patch/7</c>.</summary>

@@ -79,7 +79,14 @@ public sealed record Setting(
     ImmutableArray<ImmutableArray<Cell>> Cells,
     Sashing? Sashing,
     string? Triangles = null
-);
+)
+{
+    /// <summary>
+    /// The role that fills both ends of every other column, which is dropped by half a block and holds one block fewer;
+    /// null where no column is dropped.
+    /// </summary>
+    public string? HalfDrop { get; init; }
+}
 
 public enum SettingKind
 {
@@ -94,11 +101,43 @@ public readonly record struct Cell(string Block, int Turns, bool Mirror);
 /// <param name="Cornerstone">The role of the squares where sashes meet; null for none (rows joined by long sashes).</param>
 /// <param name="Outer">Whether sashing also runs round the outside.</param>
 /// <param name="Halved">On point, with sashing all round: the quilt's edge halves the outermost cornerstones.</param>
-public sealed record Sashing(Length Width, string Role, string? Cornerstone, bool Outer, bool Halved = false);
+public sealed record Sashing(Length Width, string Role, string? Cornerstone, bool Outer, bool Halved = false)
+{
+    public SashLines Lines { get; init; }
+}
+
+public enum SashLines
+{
+    /// <summary>Between rows and columns.</summary>
+    Both,
+
+    /// <summary>Between columns only: blocks of a column meet, and the strips run the whole height.</summary>
+    Columns,
+
+    /// <summary>Between rows only.</summary>
+    Rows,
+}
 
 /// <summary>One border, from the inside out.</summary>
-/// <param name="Corner">The role of corner squares; null where the border is butted or mitered.</param>
-public sealed record Border(Length Width, string Role, BorderStyle Style, string? Corner, StripGrain Grain);
+/// <param name="Role">Of its strips; of a border pieced from units, of the coping strips inside it.</param>
+/// <param name="Corner">The role of corner squares; null where there are none, or units for them.</param>
+public sealed record Border(Length Width, string Role, BorderStyle Style, string? Corner, StripGrain Grain)
+{
+    /// <summary>What the border is pieced from; null for a plain one.</summary>
+    public BorderUnits? Units { get; init; }
+}
+
+/// <summary>
+/// A run of units along each side of a border: a block of the quilt, brought in proportion to the border's width, its
+/// lower edge toward the center.
+/// </summary>
+/// <param name="Turns">Quarter turns counterclockwise before it is laid along the upper side.</param>
+/// <param name="Corner">The square block that lies in the corners; null where the top and bottom runs reach into them, or for corner squares.</param>
+/// <param name="Coping">Whether plain strips inside the border may make up the length that whole units need.</param>
+/// <param name="Across">Units along the top and along the bottom; null for the fewest that come out.</param>
+/// <param name="Down">Units along either side.</param>
+/// <param name="FromMiddle">Units beyond the middle of a side are mirror images.</param>
+public sealed record BorderUnits(string Block, int Turns, string? Corner, bool Coping, int? Across, int? Down, bool FromMiddle);
 
 public enum BorderStyle
 {

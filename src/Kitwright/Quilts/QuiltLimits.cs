@@ -34,6 +34,9 @@ public static class QuiltLimits
     public const int CellsAcross = 200;
     public const int PlacedBlocks = 10_000;
     public const int Borders = 20;
+
+    /// <summary>Units along one side of a border.</summary>
+    public const int BorderUnits = 1_000;
     public const int Techniques = 10_000;
     public const int Colorways = 200;
 

@@ -31,7 +31,11 @@ public static class QuiltRules
 
         if (!report.HasFault && SettingRules.Check(quilt, report))
         {
-            CheckSide(quilt, report);
+            BorderRules.CheckFit(quilt, report);
+            if (!report.HasFault)
+            {
+                CheckSide(quilt, report);
+            }
         }
     }
 

@@ -27,6 +27,11 @@ internal static class RoleUses
             yield return ("/setting/triangles", triangles);
         }
 
+        if (quilt.Setting.HalfDrop is { } filler)
+        {
+            yield return ("/setting/halfDrop", filler);
+        }
+
         for (var i = 0; i < quilt.Borders.Length; i++)
         {
             yield return ($"/borders/{i}/role", quilt.Borders[i].Role);

@@ -8,6 +8,7 @@ internal static class SettingRules
     public static bool Check(Quilt quilt, Report report)
     {
         CheckBorders(quilt, report);
+        BorderRules.CheckNames(quilt, report);
         CheckKind(quilt.Setting, report);
         if (CheckCells(quilt, report))
         {
@@ -22,9 +23,10 @@ internal static class SettingRules
         for (var i = 0; i < quilt.Borders.Length; i++)
         {
             var border = quilt.Borders[i];
-            if (border.Style == BorderStyle.CornerSquares != border.Corner is not null)
+            var corners = (border.Corner is null ? 0 : 1) + (border.Units?.Corner is null ? 0 : 1);
+            if (corners != (border.Style == BorderStyle.CornerSquares ? 1 : 0))
             {
-                var rule = border.Corner is null ? "quilt.border.corner.missing" : "quilt.border.corner.extra";
+                var rule = corners == 0 ? "quilt.border.corner.missing" : "quilt.border.corner.extra";
                 report.Fault(rule, $"/borders/{i}", ("border", i + 1));
             }
         }
@@ -40,6 +42,18 @@ internal static class SettingRules
         if (setting.Sashing is { Halved: true } sashing && (setting.Kind != SettingKind.OnPoint || !sashing.Outer))
         {
             report.Fault("quilt.halved", "/setting/sashing/halved");
+        }
+
+        var inLines = setting.Sashing is { Lines: not SashLines.Both };
+        if (inLines && (setting.Kind != SettingKind.Straight || setting.Sashing!.Cornerstone is not null))
+        {
+            report.Fault("quilt.lines", "/setting/sashing/lines");
+        }
+
+        // Dropped blocks meet no others across: no level strip can run between rows.
+        if (setting.HalfDrop is not null && (setting.Kind != SettingKind.Straight || setting.Rows < 2 || setting.Sashing is { Lines: not SashLines.Columns }))
+        {
+            report.Fault("quilt.drop", "/setting/halfDrop");
         }
     }
 
@@ -105,7 +119,8 @@ internal static class SettingRules
             {
                 var size = quilt.CellSize(r, c);
                 var fits =
-                    size.Height == quilt.CellSize(r, 0).Height && size.Width == quilt.CellSize(0, c).Width;
+                    (setting.HalfDrop is null || size.Height == quilt.CellSize(0, 0).Height)
+                    && size.Height == quilt.CellSize(r, 0).Height && size.Width == quilt.CellSize(0, c).Width;
                 if (!fits)
                 {
                     var place = $"/setting/cells/{r % setting.Cells.Length}/{c % setting.Cells[0].Length}";

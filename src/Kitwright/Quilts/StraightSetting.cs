@@ -9,7 +9,8 @@ namespace Kitwright.Quilts;
 /// <remarks>
 /// Sash <c>frame/sash/h/R/C</c> lies above the block of row R and column C (R = rows + 1: below the last row);
 /// <c>frame/sash/v/R/C</c> to the left of it; <c>frame/post/R/C</c> where the two meet. Without cornerstones a
-/// horizontal sash runs through as <c>frame/sash/h/R/1</c>.
+/// horizontal sash runs through as <c>frame/sash/h/R/1</c>; an upright one between columns only as
+/// <c>frame/sash/v/1/C</c>. <c>frame/drop/top/C</c> and <c>frame/drop/bottom/C</c> fill the ends of a dropped column.
 /// </remarks>
 internal sealed class StraightSetting
 {
@@ -28,8 +29,8 @@ internal sealed class StraightSetting
         var setting = quilt.Setting;
         var widths = Enumerable.Range(0, setting.Columns).Select(c => quilt.CellSize(0, c).Width).ToArray();
         var heights = Enumerable.Range(0, setting.Rows).Select(r => quilt.CellSize(r, 0).Height).Reverse().ToArray();
-        (columns, upright) = Chain(widths, around);
-        (rows, level) = Chain(heights, around);
+        (columns, upright) = Chain(widths, around, sashing?.Lines != SashLines.Rows);
+        (rows, level) = Chain(heights, around, sashing?.Lines != SashLines.Columns);
         // Rows count from the top, y runs from the bottom.
         Array.Reverse(rows);
         Array.Reverse(level);
@@ -42,9 +43,9 @@ internal sealed class StraightSetting
 
     // The spans of the blocks along one axis, and those of the sashes before, between and after them: a sash that is
     // not there has no width.
-    private (Span[] Blocks, Span[] Sashes) Chain(Length[] sizes, Length start)
+    private (Span[] Blocks, Span[] Sashes) Chain(Length[] sizes, Length start, bool sashed)
     {
-        var width = sashing?.Width ?? Length.Zero;
+        var width = sashed && sashing is not null ? sashing.Width : Length.Zero;
         var outer = sashing is { Outer: true } ? width : Length.Zero;
         var blocks = new Span[sizes.Length];
         var sashes = new Span[sizes.Length + 1];
@@ -68,9 +69,14 @@ internal sealed class StraightSetting
         {
             for (var c = 0; c < columns.Length; c++)
             {
-                placements.Add(Place(r, c));
+                if (!IsDropped(c) || r < rows.Length - 1)
+                {
+                    placements.Add(Place(r, c));
+                }
             }
         }
+
+        AddDropEnds();
 
         if (sashing is not null)
         {
@@ -78,7 +84,7 @@ internal sealed class StraightSetting
         }
 
         var shape = new Frame(upright[0].From, level[^1].From, upright[^1].To, level[0].To);
-        return new(shape, placements.MoveToImmutable(), patches.ToImmutable());
+        return new(shape, placements.ToImmutable(), patches.ToImmutable());
     }
 
     private Placement Place(int row, int column)
@@ -88,12 +94,40 @@ internal sealed class StraightSetting
         return new(
             new($"place/r{row + 1}/c{column + 1}"),
             cell.DesignId(),
-            Cells.Turned(cell.Turns, block.Width, block.Height).Then(Motion.Shift(columns[column].From, rows[row].From))
+            Cells.Turned(cell.Turns, block.Width, block.Height).Then(Motion.Shift(columns[column].From, IsDropped(column) ? rows[row].From - HalfBlock : rows[row].From))
         );
+    }
+
+    private bool IsDropped(int column) => quilt.Setting.HalfDrop is not null && int.IsOddInteger(column);
+
+    private Length HalfBlock => (rows[0].To - rows[0].From) / 2;
+
+    private void AddDropEnds()
+    {
+        if (quilt.Setting.HalfDrop is not { } role)
+        {
+            return;
+        }
+
+        for (var c = 1; c < columns.Length; c += 2)
+        {
+            Add($"frame/drop/top/{c + 1}", role, columns[c], new(rows[0].To - HalfBlock, rows[0].To));
+            Add($"frame/drop/bottom/{c + 1}", role, columns[c], new(rows[^1].From, rows[^1].From + HalfBlock));
+        }
     }
 
     private void AddSashes(Sashing sash)
     {
+        if (sash.Lines == SashLines.Columns)
+        {
+            for (var c = 0; c <= columns.Length; c++)
+            {
+                Add($"frame/sash/v/1/{c + 1}", sash.Role, upright[c], new(level[^1].From, level[0].To));
+            }
+
+            return;
+        }
+
         for (var r = 0; r <= rows.Length; r++)
         {
             if (sash.Cornerstone is null)

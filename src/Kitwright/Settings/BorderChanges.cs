@@ -1,9 +1,10 @@
+using Kitwright.Blocks;
 using Kitwright.Measure;
 using Kitwright.Quilts;
 
 namespace Kitwright.Settings;
 
-/// <summary>A quilt with another outermost border; what lies inside it stays.</summary>
+/// <summary>A quilt with another border; what is not named stays. Borders are counted from 0, from the inside out.</summary>
 public static class BorderChanges
 {
     private static readonly Length UsualInches = Length.Inches(3);
@@ -26,19 +27,95 @@ public static class BorderChanges
     }
 
     /// <summary>Null where there is none to leave out.</summary>
-    public static Quilt? Dropped(Quilt quilt) =>
-        quilt.Borders.IsEmpty ? null : quilt with { Borders = quilt.Borders.RemoveAt(quilt.Borders.Length - 1) };
+    public static Quilt? Dropped(Quilt quilt) => Dropped(quilt, quilt.Borders.Length - 1);
+
+    public static Quilt? Dropped(Quilt quilt, int border) =>
+        At(quilt, border) is null ? null : WithUsedBlocks(quilt with { Borders = quilt.Borders.RemoveAt(border) });
 
     /// <summary>The outermost border with other corners; null where there is no border.</summary>
-    public static Quilt? Cornered(Quilt quilt, BorderStyle style)
+    public static Quilt? Cornered(Quilt quilt, BorderStyle style) => Cornered(quilt, quilt.Borders.Length - 1, style);
+
+    /// <summary>Null where there is no such border, or its units allow no such corners.</summary>
+    public static Quilt? Cornered(Quilt quilt, int border, BorderStyle style)
     {
-        if (quilt.Borders.LastOrDefault() is not { } last)
+        if (At(quilt, border) is not { } old || (old.Units is not null && style == BorderStyle.Mitered))
         {
             return null;
         }
 
-        var corner = style == BorderStyle.CornerSquares ? last.Corner ?? RoleBeside(quilt, last.Role) : null;
-        return quilt with { Borders = quilt.Borders.SetItem(quilt.Borders.Length - 1, last with { Style = style, Corner = corner }) };
+        var corner = style == BorderStyle.CornerSquares ? old.Corner ?? RoleBeside(quilt, old.Role) : null;
+        return With(quilt, border, old with { Style = style, Corner = corner, Units = old.Units is { } units ? Free(units) with { Corner = null } : null });
+    }
+
+    /// <summary>Its own unit in each corner; null where that is not square.</summary>
+    public static Quilt? UnitCorners(Quilt quilt, int border) =>
+        At(quilt, border) is { Units: { } units } old && quilt.Block(units.Block) is var block && block.Width == block.Height
+            ? With(quilt, border, old with { Style = BorderStyle.CornerSquares, Corner = null, Units = Free(units) with { Corner = block.Id } })
+            : null;
+
+    /// <summary>Cut from plain strips.</summary>
+    public static Quilt? Plain(Quilt quilt, int border) =>
+        At(quilt, border) is { } old
+            ? With(quilt, border, old with { Units = null, Style = old.Corner is null && old.Style == BorderStyle.CornerSquares ? BorderStyle.Butted : old.Style })
+            : null;
+
+    /// <summary>Pieced from a block of the quilt, or else of the book; null where neither has it.</summary>
+    public static Quilt? Pieced(Quilt quilt, int border, string block)
+    {
+        if (At(quilt, border) is not { } old)
+        {
+            return null;
+        }
+
+        if (quilt.Blocks.All(b => b.Id != block))
+        {
+            if (BlockBook.Find(block) is not { } book)
+            {
+                return null;
+            }
+
+            quilt = quilt with { Blocks = quilt.Blocks.Add(BookUnits.Of(book, quilt).Block) };
+        }
+
+        var units = new BorderUnits(block, 0, null, true, null, null, FromMiddle: false);
+        var style = old.Style == BorderStyle.Mitered || (old.Style == BorderStyle.CornerSquares && old.Corner is null) ? BorderStyle.Butted : old.Style;
+        return With(quilt, border, old with { Style = style, Units = units });
+    }
+
+    /// <summary>A pieced border with another answer about its units; null for a plain one.</summary>
+    public static Quilt? Changed(Quilt quilt, int border, Func<BorderUnits, BorderUnits> change) =>
+        At(quilt, border) is { Units: { } units } old ? With(quilt, border, old with { Units = change(Free(units)) }) : null;
+
+    /// <summary>The width and the counts of a proposal.</summary>
+    public static Quilt? Fitted(Quilt quilt, int border, Length width, int across, int down) =>
+        At(quilt, border) is { Units: { } units } old && width.Sign > 0
+            ? With(quilt, border, old with { Width = width, Units = units with { Across = across, Down = down, Coping = true } })
+            : null;
+
+    private static BorderUnits Free(BorderUnits units) => units with { Across = null, Down = null };
+
+    private static Border? At(Quilt quilt, int border) => border >= 0 && border < quilt.Borders.Length ? quilt.Borders[border] : null;
+
+    // Counts that were chosen further out were chosen for what lay inside them.
+    private static Quilt With(Quilt quilt, int border, Border changed) =>
+        WithUsedBlocks(
+            quilt with
+            {
+                Borders =
+                [
+                    .. quilt.Borders.Select((old, i) => i == border ? changed : i > border && old.Units is { } units ? old with { Units = Free(units) } : old),
+                ],
+            }
+        );
+
+    // A block that came from the book for a border goes when no border or cell holds it any longer.
+    private static Quilt WithUsedBlocks(Quilt quilt)
+    {
+        var held = quilt
+            .Setting.Cells.SelectMany(row => row.Select(cell => cell.Block))
+            .Concat(quilt.Borders.SelectMany(border => new[] { border.Units?.Block, border.Units?.Corner }))
+            .ToHashSet(StringComparer.Ordinal);
+        return quilt with { Blocks = [.. quilt.Blocks.Where(block => held.Contains(block.Id) || !BookUnits.Usual.Contains(block.Id))] };
     }
 
     // A role of the top: the darkest there is beside the one that is taken, since borders frame.

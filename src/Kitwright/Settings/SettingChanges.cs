@@ -63,9 +63,18 @@ public static class SettingChanges
     public static Quilt Counted(Quilt quilt, int columns, int rows)
     {
         var classic = ClassicOf(quilt);
-        var counted = quilt with { Setting = quilt.Setting with { Columns = columns, Rows = rows } };
+        var counted = Fewest(quilt with { Setting = quilt.Setting with { Columns = columns, Rows = rows } });
         return classic is { } figure ? Classic(counted, figure) ?? counted : counted;
     }
+
+    /// <summary>Counts of border units that were chosen for another size are found anew.</summary>
+    public static Quilt Fewest(Quilt quilt) =>
+        quilt.Borders.All(border => border.Units is null)
+            ? quilt
+            : quilt with
+            {
+                Borders = [.. quilt.Borders.Select(border => border.Units is { } units ? border with { Units = units with { Across = null, Down = null } } : border)],
+            };
 
     public static Quilt EdgeToEdge(Quilt quilt) => quilt with { Setting = quilt.Setting with { Sashing = null } };
 
@@ -78,9 +87,55 @@ public static class SettingChanges
         {
             Setting = quilt.Setting with
             {
+                HalfDrop = null,
                 Sashing = new(width, role, posts ? old?.Cornerstone ?? Contrast(quilt, role) : null, outer, outer && quilt.Setting.Kind == SettingKind.OnPoint),
             },
         };
+    }
+
+    /// <summary>Strips between columns only, or between rows only.</summary>
+    public static Quilt Lined(Quilt quilt, Length width, SashLines lines)
+    {
+        var sashed = Sashed(Straight(quilt), width, posts: false, outer: false);
+        return sashed with { Setting = sashed.Setting with { HalfDrop = null, Sashing = sashed.Setting.Sashing! with { Lines = lines } } };
+    }
+
+    /// <summary>Every other column dropped by half a block, its ends filled with the background; edge to edge where rows were sashed.</summary>
+    public static Quilt HalfDropped(Quilt quilt)
+    {
+        var straight = Straight(quilt);
+        var sashing = straight.Setting.Sashing is { Lines: SashLines.Columns } columns ? columns : null;
+        return straight with { Setting = straight.Setting with { HalfDrop = Background(quilt), Sashing = sashing } };
+    }
+
+    /// <summary>Rows level again, and whatever ran in one direction only gone.</summary>
+    public static Quilt Level(Quilt quilt) =>
+        quilt with
+        {
+            Setting = quilt.Setting with { HalfDrop = null, Sashing = quilt.Setting.Sashing is { Lines: SashLines.Both } sashing ? sashing : null },
+        };
+
+    /// <summary>
+    /// One block with borders round it: the blocks of the cells are the units of the rings, or else half-square triangles.
+    /// </summary>
+    public static Quilt? Ringed(Quilt quilt)
+    {
+        var center = quilt.Block(quilt.Setting.Cells[0][0].Block);
+        var alone = Counted(AllAlike(EdgeToEdge(Level(Straight(quilt)))), 1, 1) with { Borders = [] };
+        var plain = BorderChanges.Added(alone);
+        var ringed = plain is null ? null : BorderChanges.Added(plain);
+        if (ringed is null)
+        {
+            return null;
+        }
+
+        var grid = center.Width / center.Grid.Columns;
+        var ring = ringed.Borders[0] with { Width = grid };
+        ringed = ringed with { Borders = [ring, ringed.Borders[1] with { Width = grid * 2 }] };
+        // Units in the corners keep the ring alike on all sides.
+        var pieced = BorderChanges.Pieced(ringed, 1, "half-square") is { } run ? BorderChanges.UnitCorners(run, 1) : null;
+        var framed = pieced is null ? null : BorderChanges.Added(BorderChanges.Changed(pieced, 1, units => units with { FromMiddle = true })!);
+        return framed is null ? null : framed with { Borders = framed.Borders.SetItem(2, framed.Borders[2] with { Width = grid * 2 }) };
     }
 
     public static Quilt Straight(Quilt quilt) =>
@@ -95,8 +150,9 @@ public static class SettingChanges
             Setting = quilt.Setting with
             {
                 Kind = SettingKind.OnPoint,
+                HalfDrop = null,
                 Triangles = quilt.Setting.Triangles ?? Background(quilt),
-                Sashing = Halved(quilt, quilt.Setting.Sashing is { Outer: true }),
+                Sashing = Halved(quilt, quilt.Setting.Sashing is { Outer: true }) is { } sashing ? sashing with { Lines = SashLines.Both } : null,
             },
         };
 

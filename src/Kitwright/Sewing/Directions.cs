@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Kitwright.Cutting.Instructions;
 using Kitwright.Measure;
 using Kitwright.Plans;
 using Kitwright.Pressing;
@@ -18,6 +19,7 @@ public static class Directions
         var labels = plan.Pieces.ToDictionary(p => p.Id, p => p.Label);
         var letters = plan.Fabrics.SelectMany(f => f.Roles.Select(r => (r, f.Letter))).ToDictionary(x => x.r, x => x.Letter);
         var roles = plan.Pieces.ToDictionary(p => p.Id, p => letters[p.Role]);
+        var hands = plan.Pieces.ToDictionary(p => p.Id, p => HandWords.Of(plan, p));
         var crossings = PressingReport.Of(plan, SeamTrace.Of(plan)).Steps.ToDictionary(step => step.Recipe);
         return
         [
@@ -29,7 +31,7 @@ public static class Directions
                     number,
                     recipe.Id,
                     Message.Of("step.title", ("name", recipe.Name), ("copies", recipe.Copies)),
-                    Lines(recipe, plan.Seam, numbers, labels, roles, crossings.GetValueOrDefault(recipe.Id)),
+                    Lines(recipe, plan.Seam, numbers, labels, roles, hands, crossings.GetValueOrDefault(recipe.Id)),
                     recipe.Verbs.Any(v => v is CutAlong or Trim)
                 );
             }),
@@ -42,6 +44,7 @@ public static class Directions
         Dictionary<PathId, int> numbers,
         Dictionary<PathId, string> labels,
         Dictionary<PathId, string> letters,
+        Dictionary<PathId, Message?> hands,
         StepCrossings? crossings
     )
     {
@@ -61,6 +64,17 @@ public static class Directions
                 );
                 lines.Add(
                     Message.Of("step.half-square.cut", ("toward", PressWords.Letter(recipe, letters[takes[0]], letters[takes[1]]) ?? "none"))
+                );
+                break;
+            case "half-square-one":
+                lines.Add(Message.Of("step.half-square.mark", ("second", labels[takes[1]])));
+                lines.Add(Message.Of("step.half-square-one.sew", ("first", labels[takes[0]]), ("second", labels[takes[1]])));
+                lines.Add(
+                    Message.Of(
+                        "step.half-square-one.cut",
+                        ("seam", seam),
+                        ("toward", PressWords.Letter(recipe, letters[takes[0]], letters[takes[1]]) ?? "none")
+                    )
                 );
                 break;
             case "half-square-eight":
@@ -114,9 +128,9 @@ public static class Directions
                 break;
             case "cut-to-shape" or "cut-to-shape-handed":
                 lines.Add(Message.Of("step.cut-to-shape", ("piece", labels[takes[0]]), ("seam", seam)));
-                if (recipe.Kind == "cut-to-shape-handed")
+                if (hands[takes[0]] is { } hand)
                 {
-                    lines.Add(Message.Of("step.cut-to-shape.handed"));
+                    lines.Add(hand);
                 }
 
                 break;
@@ -150,13 +164,18 @@ public static class Directions
                 lines.Add(Message.Of(recipe.Kind == "top" ? "step.top" : "step.join", ("parts", Parts(recipe, numbers, labels))));
                 lines.AddRange(PressWords.OfJoin(recipe, Parts(recipe, numbers, labels)));
                 lines.AddRange(PressWords.OfCrossings(crossings));
+                if (recipe.Kind == "border-run")
+                {
+                    lines.Add(Message.Of("step.border-run", ("length", Length.Max(recipe.Width, recipe.Height))));
+                }
+
                 break;
         }
 
         if (recipe.Verbs.Any(v => v is Trim { Counted: true }))
         {
             var rule =
-                recipe.Makes.Length > 1 ? "step.trim.unit"
+                recipe.Makes.Length > 1 || recipe.Kind == "half-square-one" ? "step.trim.unit"
                 : recipe.Kind is "joined" or "block" or "set-in" ? "step.trim.points"
                 : "step.trim.center";
             lines.Add(Message.Of(rule, ("width", recipe.Width), ("height", recipe.Height)));

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Kitwright.Measure;
+using Kitwright.Plans;
 using Kitwright.Pressing;
 using Kitwright.Quilts;
 
@@ -20,8 +22,8 @@ public static class Templates
         var found = ImmutableArray.CreateBuilder<TemplatePiece>();
         foreach (var block in design.Blocks)
         {
-            var drawn = quilt.Blocks.First(b => b.Id == block.Id || b.Id + ".mirror" == block.Id);
-            var mirror = block.Id != drawn.Id;
+            var drawn = BlockDesigns.Scaled(quilt.Block(BlockDesigns.BlockOf(block.Id)), Ratio(quilt, block));
+            var mirror = BlockDesigns.IsMirrored(block.Id);
             var shapes = drawn.Patches.Select(p => (p.Role, Line: SewingLine(p, mirror, block.Width.InInches.ToDouble()))).ToArray();
             foreach (var same in shapes.GroupBy(s => (s.Role, Key: Key(s.Line))))
             {
@@ -42,6 +44,9 @@ public static class Templates
 
         return found.ToImmutable();
     }
+
+    /// <summary>A block that is a unit of a border has the border's size.</summary>
+    private static Rational Ratio(Quilt quilt, BlockDesign block) => block.Width / quilt.Block(BlockDesigns.BlockOf(block.Id)).Width;
 
     private static ImmutableArray<Spot> SewingLine(BlockPatch patch, bool mirror, double width)
     {

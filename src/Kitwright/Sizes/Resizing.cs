@@ -26,34 +26,39 @@ public static class Resizing
         var sashing = counted.Setting.Sashing is { } sash && choice.Sash is { } width ? sash with { Width = width } : counted.Setting.Sashing;
         return counted with
         {
-            Blocks = ratio == Rational.One ? counted.Blocks : [.. counted.Blocks.Select(block => Scaled(block, ratio))],
+            Blocks = ratio == Rational.One ? counted.Blocks : [.. counted.Blocks.Select(block => BlockDesigns.Scaled(block, ratio))],
             Setting = counted.Setting with { Sashing = sashing },
-            Borders = [.. choice.Borders.Select((border, i) => BorderAt(quilt, i) with { Width = border })],
+            Borders = [.. choice.Borders.Select((border, i) => BorderAt(counted, i) with { Width = border })],
         };
     }
 
-    /// <summary>Every part in proportion.</summary>
-    public static Block Scaled(Block block, Rational ratio) =>
-        block with
+    /// <summary>Width and height of a center with borders of these widths round it; null where the units of one can't come out.</summary>
+    public static (Length Width, Length Height)? Framed(Quilt quilt, ImmutableArray<Length> borders, Length width, Length height)
+    {
+        for (var i = 0; i < borders.Length; i++)
         {
-            Width = block.Width * ratio,
-            Height = block.Height * ratio,
-            Patches =
-            [
-                .. block.Patches.Select(patch =>
-                    patch with
-                    {
-                        Corners = [.. patch.Corners.Select(corner => corner * ratio)],
-                        Arcs = [.. patch.Arcs.Select(arc => arc with { Center = arc.Center * ratio })],
-                    }
-                ),
-            ],
-        };
+            var border = BorderAt(quilt, i) with { Width = borders[i] };
+            if (border.Units is { } units)
+            {
+                border = border with { Units = units with { Across = null, Down = null } };
+                if (UnitFit.Of(border, quilt.Block(units.Block), width, height) is not { } fit)
+                {
+                    return null;
+                }
+
+                (width, height) = (width + (fit.CopingAcross * 2), height + (fit.CopingDown * 2));
+            }
+
+            (width, height) = (width + (border.Width * 2), height + (border.Width * 2));
+        }
+
+        return (width, height);
+    }
 
     public static Block FirstBlock(Quilt quilt) => quilt.Block(quilt.Setting.Cells[0][0].Block);
 
     private static Border BorderAt(Quilt quilt, int index) =>
         index < quilt.Borders.Length ? quilt.Borders[index]
-        : quilt.Borders.Length > 0 ? quilt.Borders[^1] with { Style = BorderStyle.Butted, Corner = null }
+        : quilt.Borders.Length > 0 ? quilt.Borders[^1] with { Style = BorderStyle.Butted, Corner = null, Units = null }
         : new(Length.Inch, quilt.Binding.Role, BorderStyle.Butted, null, StripGrain.Crosswise);
 }

@@ -146,13 +146,13 @@ public sealed class SizeSearch
         }
 
         var ratio = choice.Block / present.Block;
-        return (Chain(choice.Columns, c => quilt.CellSize(0, c).Width), Chain(choice.Rows, r => quilt.CellSize(r, 0).Height));
+        return (Chain(choice.Columns, c => quilt.CellSize(0, c).Width, SashLines.Rows), Chain(choice.Rows, r => quilt.CellSize(r, 0).Height, SashLines.Columns));
 
-        Length Chain(int count, Func<int, Length> size)
+        Length Chain(int count, Func<int, Length> size, SashLines without)
         {
             var blocks = Enumerable.Range(0, count).Aggregate(Length.Zero, (sum, i) => sum + (size(i) * ratio));
             var sashes = count + (setting.Sashing is { Outer: true } ? 1 : -1);
-            return blocks + ((choice.Sash ?? Length.Zero) * sashes);
+            return setting.Sashing?.Lines == without ? blocks : blocks + ((choice.Sash ?? Length.Zero) * sashes);
         }
     }
 
@@ -171,7 +171,12 @@ public sealed class SizeSearch
         }
 
         yield return present.Borders;
-        yield return present.Borders.SetItem(present.Borders.Length - 1, outermost);
+        // Units keep their size.
+        if (quilt.Borders[^1].Units is null)
+        {
+            yield return present.Borders.SetItem(present.Borders.Length - 1, outermost);
+        }
+
         var beyond = BorderStep * ((left - present.Borders[^1]) / BorderStep + new Rational(1, 2)).Floor();
         if (beyond >= LeastBorder && beyond <= MostBorder)
         {
@@ -194,9 +199,11 @@ public sealed class SizeSearch
 
     private void Add(SizeChoice choice, Length centerWide, Length centerHigh)
     {
-        var around = choice.Borders.Aggregate(Length.Zero, (sum, b) => sum + (b * 2));
-        Length wide = centerWide + around,
-            high = centerHigh + around;
+        if (Resizing.Framed(quilt, choice.Borders, centerWide, centerHigh) is not var (wide, high))
+        {
+            return;
+        }
+
         var longer = Length.Max(wide, high);
         if (longer > QuiltLimits.Side)
         {

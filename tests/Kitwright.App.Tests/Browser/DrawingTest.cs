@@ -103,6 +103,31 @@ public sealed class DrawingTest(Chromium chromium)
         await shop.StopAsync(TestContext.Current.CancellationToken);
     }
 
+    /// <summary>A pasted drawing with a fault is shown as it is, the fault outlined, and is still there after a reload.</summary>
+    [Theory]
+    [InlineData("""["0","0"],["2","2"],["2","0"],["0","2"]""", "crosses itself")]
+    [InlineData("""["0","0"],["3","0"],["3","2"],["0","2"]""", "reaches out of the block")]
+    [InlineData("""["0","0"],["1","1"],["2","2"]""", "back over itself")]
+    public async Task A_pasted_fault_is_outlined_and_kept(string corners, string said)
+    {
+        var file =
+            """{ "format": "kitwright-block", "version": 1, "id": "b", "name": "B", "family": "fourPatch", "grid": { "columns": 2, "rows": 2 }, "roles": [{ "id": "a", "name": "a" }], "patches": [{ "id": "1", "role": "a", "corners": [ CORNERS ] }] }"""
+                .Replace("CORNERS", corners, StringComparison.Ordinal);
+        await using var shop = await Chromium.Shop();
+        await using (var visit = await chromium.Open(Page, shop: shop))
+        {
+            await visit.Page.GetByText("Paste").First.ClickAsync();
+            await visit.Page.Locator(".drawing-says textarea").FillAsync(file);
+            await visit.Page.Locator(".drawing-says details button").ClickAsync();
+            await Assertions.Expect(visit.Page.Locator(".board.faulty path.wrong")).ToHaveCountAsync(1);
+            await Assertions.Expect(visit.Page.Locator(".refused").First).ToContainTextAsync(said);
+            await visit.Go(Page);
+            await Assertions.Expect(visit.Page.Locator(".board.faulty path.wrong")).ToHaveCountAsync(1);
+        }
+
+        await shop.StopAsync(TestContext.Current.CancellationToken);
+    }
+
     [Fact]
     public async Task A_patch_narrower_than_its_seam_allowances_is_outlined()
     {

@@ -41,6 +41,27 @@ public sealed class TermsPageTest(Chromium chromium)
         await visit.AddressHas("try=sold-by:meter,steps:tens-quarter-meters");
     }
 
+    /// <summary>Stars have geese and no technique of their own: the shop's is planned, and a choice of the quilt goes before it.</summary>
+    [Fact]
+    public async Task How_the_shop_makes_its_units_is_kept_and_planned()
+    {
+        await using var shop = await Chromium.Shop();
+        await using var visit = await chromium.Open("/shop/terms", shop: shop);
+        await visit.Page.GetByLabel("How flying geese are made").SelectOptionAsync("four");
+        await visit.AddressHas("try=goose:four");
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Keep it" }).ClickAsync();
+        await visit.AddressLacks("try=");
+        await Assertions.Expect(visit.Page.GetByLabel("How flying geese are made")).ToHaveValueAsync("four");
+
+        await visit.Go("/quilts/ostrel-bay-stars/sew");
+        await Assertions.Expect(visit.Page.Locator("[id='technique.goose'] tr.lit")).ToContainTextAsync("four at a time");
+        await Assertions.Expect(visit.Page.Locator("[id='technique.goose'] tr.lit")).ToContainTextAsync("as the shop makes them");
+        await visit.Page.Locator("[id='technique.goose']").GetByRole(AriaRole.Link, new() { Name = "from single triangles" }).ClickAsync();
+        await Assertions.Expect(visit.Page.Locator("[id='technique.goose'] tr.lit")).ToContainTextAsync("own choice");
+        await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Make them as the shop does" }).ClickAsync();
+        await Assertions.Expect(visit.Page.Locator("[id='technique.goose'] tr.lit")).ToContainTextAsync("four at a time");
+    }
+
     [Fact]
     public async Task Terms_that_cannot_be_are_said_and_not_kept()
     {

@@ -46,6 +46,8 @@ public sealed partial class LicensedPatternTest
             var answer = await client.GetAsync(path, cancel);
             var bytes = await answer.Content.ReadAsByteArrayAsync(cancel);
             Assert.Empty(Told(Encoding.UTF8.GetString(bytes), quilt).Select(marker => $"{path}: {marker}"));
+            // The shop's own file holds sizes, and is linked from the shop's own pages only.
+            Assert.DoesNotContain("quilt.json", Encoding.UTF8.GetString(bytes), StringComparison.Ordinal);
         }
 
         var booklet = await client.GetAsync($"/quilts/{slug}/booklet.pdf", cancel);

@@ -19,11 +19,13 @@ public sealed class TechniqueSizesTest
     /// <summary>
     /// Two at a time f + 7/8 ([QMK], [NHQ]: 3 from 3 7/8), generous f + 1 ([LHQ1], [MQF2]: 2 from 3, trimmed to 2 1/2);
     /// eight at a time 2 (f + 7/8) ([APQ19], [CRAFT], [EWE]: 1 1/2 from 4 3/4, 3 from 7 3/4), generous 2 (f + 1)
-    /// ([PAM]: 3 from 8).
+    /// ([PAM]: 3 from 8). One at a time is a stitched corner as large as its square, f + 1/2 ([APQ-FG], [PWT1]).
     /// </summary>
     [Theory]
     [InlineData("two", "3", "3 7/8", 2)]
     [InlineData("two-trimmed", "2", "3", 2)]
+    [InlineData("one", "3", "3 1/2", 1)]
+    [InlineData("one-trimmed", "3", "3 5/8", 1)]
     [InlineData("eight", "1 1/2", "4 3/4", 8)]
     [InlineData("eight", "3", "7 3/4", 8)]
     [InlineData("eight-trimmed", "3", "8", 8)]

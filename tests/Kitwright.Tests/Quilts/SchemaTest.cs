@@ -17,7 +17,8 @@ public sealed class SchemaTest
         "quilt.role.unknown", "quilt.role.unused", "quilt.block.unknown", "quilt.colorway.open", "quilt.twice", "quilt.field.twice",
         "quilt.cells.ragged", "quilt.cell.size", "quilt.onpoint.square", "quilt.blocks.many", "quilt.side", "quilt.size.large", "quilt.fine",
         "quilt.corners.few", "quilt.corner.twice", "quilt.arc", "quilt.spike", "quilt.crossing", "quilt.area", "quilt.outside",
-        "quilt.overlap", "quilt.gap", "quilt.arc.alone", "quilt.halved",
+        "quilt.overlap", "quilt.gap", "quilt.arc.alone", "quilt.halved", "quilt.lines", "quilt.drop",
+        "quilt.border.units", "quilt.border.coping", "quilt.border.units.corner", "quilt.border.units.mitered",
     ];
 
     public static TheoryData<string, string> Faulty()

@@ -20,10 +20,13 @@ public static class MarkedSentence
     {
         [("sentence.set-straight", "columns")] = "columns",
         [("sentence.set-straight", "rows")] = "rows",
+        [("sentence.set-dropped", "columns")] = "columns",
+        [("sentence.set-dropped", "rows")] = "rows",
         [("sentence.set-on-point", "columns")] = "columns",
         [("sentence.set-on-point", "rows")] = "rows",
         [("sentence.sashed", "width")] = "sashing",
         [("sentence.border-width", "width")] = "border",
+        [("sentence.border-units", "width")] = "border",
         [("sentence.binding", "strip")] = "binding",
         [("sentence.backing", "overhang")] = "overhang",
     }.ToImmutableDictionary();

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Kitwright.Plans;
 using Kitwright.Words;
 
@@ -11,12 +12,10 @@ public static class TouchedName
         var (plan, selection) = (work.Plan!, work.Selection);
         if (plan.Design.Placements.FirstOrDefault(p => p.Id == selection.Place) is { } placed)
         {
-            var block = Message.Of(
-                "web.touched.placed",
-                ("name", plan.Design.Blocks.First(b => b.Id == placed.Block).Name),
-                ("row", Part(placed.Id, 'r')),
-                ("column", Part(placed.Id, 'c'))
-            );
+            var name = plan.Design.Blocks.First(b => b.Id == placed.Block).Name;
+            var block = placed.Id.Value.Split('/') is ["border", var border, ..]
+                ? Message.Of("web.touched.border-unit", ("name", name), ("border", int.Parse(border, CultureInfo.InvariantCulture)))
+                : Message.Of("web.touched.placed", ("name", name), ("row", Part(placed.Id, 'r')), ("column", Part(placed.Id, 'c')));
             return selection.Block is null ? Message.Of("web.touched.patch", ("where", block)) : block;
         }
 

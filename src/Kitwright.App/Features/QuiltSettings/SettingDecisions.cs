@@ -19,7 +19,10 @@ public static class SettingDecisions
             Question("laid", Laid(quilt), "straight", "point"),
             Question("alternate", Alternation(quilt), "alike", "plain"),
             Question("classic", Classic(quilt), [.. Enum.GetValues<ClassicSetting>().Select(NameOf)]),
-            Question("framed", Framing(quilt), "more", "fewer", "butted", "mitered", "corners"),
+            Question("lined", Lined(quilt), "columns", "rows", "plain", "drop", "level"),
+            Question("ringed", answer => answer == "rings" ? SettingChanges.Ringed(quilt) : null, "rings"),
+            Question("framed", answer => answer == "more" ? BorderChanges.Added(quilt) : null, "more"),
+            .. BorderDecisions.Of(quilt),
             Question("size", text => SizeChoice.Parse(text) is { } size ? Resizing.Of(quilt, size) : null),
             Question("turns", text => RepeatText.Parse(text) is { } turns ? SettingChanges.Turned(quilt, turns) : null),
         ];
@@ -63,18 +66,21 @@ public static class SettingDecisions
                 _ => null,
             };
 
-    // The outermost border: those inside it are reached by leaving it out.
-    private static Func<string, Quilt?> Framing(Quilt quilt) =>
-        answer =>
+    private static Func<string, Quilt?> Lined(Quilt quilt)
+    {
+        var width = quilt.Setting.Sashing?.Width ?? UsualSash;
+        return answer =>
             answer switch
             {
-                "more" => BorderChanges.Added(quilt),
-                "fewer" => BorderChanges.Dropped(quilt),
-                "butted" => BorderChanges.Cornered(quilt, BorderStyle.Butted),
-                "mitered" => BorderChanges.Cornered(quilt, BorderStyle.Mitered),
-                "corners" => BorderChanges.Cornered(quilt, BorderStyle.CornerSquares),
+                "columns" => SettingChanges.Lined(quilt, width, SashLines.Columns),
+                "rows" => SettingChanges.Lined(quilt, width, SashLines.Rows),
+                // A plain column as wide as the blocks.
+                "plain" => SettingChanges.Lined(quilt, Resizing.FirstBlock(quilt).Width, SashLines.Columns),
+                "drop" => SettingChanges.HalfDropped(quilt),
+                "level" when quilt.Setting.HalfDrop is not null || quilt.Setting.Sashing is { Lines: not SashLines.Both } => SettingChanges.Level(quilt),
                 _ => null,
             };
+    }
 
     private static Func<string, Quilt?> Classic(Quilt quilt) =>
         answer =>

@@ -4,6 +4,7 @@ using Kitwright.App.Features.Deciding;
 using Kitwright.App.Web;
 using Kitwright.Kits;
 using Kitwright.Measure;
+using Kitwright.Piecing;
 using Kitwright.Plans;
 using Kitwright.Words;
 
@@ -77,6 +78,7 @@ public static class TermChoices
                 Words("words", "american", "british"),
                 text => text is "american" or "british" ? terms with { Words = text == "british" ? TradeWords.British : TradeWords.American } : null
             ),
+            .. TechniqueBook.Kinds.Select(kind => Way(terms, kind)),
         ];
 
         string Small(Length length) => metric ? $"{LengthText.Centimeters(length)} cm" : $"{LengthText.Inches(length)} in";
@@ -90,6 +92,18 @@ public static class TermChoices
             text(value),
             [.. offered.Append(value).Distinct().Order().Select(length => new Choice(text(length), text(length)))],
             said => LengthText.TryParse(said, out var length) ? change(length) : null
+        );
+
+    // The usual way is written as none, so that plans made before any was chosen keep their marks.
+    private static Term Way(ShopTerms terms, UnitKind kind) =>
+        new(
+            kind.Name,
+            terms.Techniques.GetValueOrDefault(kind.Name, kind.Techniques[0].Name),
+            [.. kind.Techniques.Select(t => new Choice(t.Name, Saying.Say($"technique.{kind.Name}.{t.Name}")))],
+            name =>
+                name == kind.Techniques[0].Name ? terms with { Techniques = terms.Techniques.Remove(kind.Name) }
+                : kind.Has(name) ? terms with { Techniques = terms.Techniques.SetItem(kind.Name, name) }
+                : null
         );
 
     private static Term Steps(ShopTerms terms)
@@ -109,13 +123,18 @@ public static class TermChoices
     }
 
     // What is measured in yards has no like in centimeters: the usual terms of the other kind take its place.
-    private static ShopTerms? SoldBy(ShopTerms terms, string unit) =>
-        unit switch
+    private static ShopTerms? SoldBy(ShopTerms terms, string unit)
+    {
+        return unit switch
         {
-            "yard" => ShopTerms.Usual with { SpareStrips = terms.SpareStrips, OneLengthPerFabric = terms.OneLengthPerFabric, Words = terms.Words },
-            "meter" => ShopTerms.UsualMetric with { SpareStrips = terms.SpareStrips, OneLengthPerFabric = terms.OneLengthPerFabric, Words = terms.Words },
+            "yard" => Kept(ShopTerms.Usual),
+            "meter" => Kept(ShopTerms.UsualMetric),
             _ => null,
         };
+
+        ShopTerms Kept(ShopTerms usual) =>
+            usual with { SpareStrips = terms.SpareStrips, OneLengthPerFabric = terms.OneLengthPerFabric, Words = terms.Words, Techniques = terms.Techniques };
+    }
 
     private static ImmutableArray<Choice> Words(string term, params ReadOnlySpan<string> values)
     {

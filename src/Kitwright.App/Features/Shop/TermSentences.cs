@@ -18,6 +18,7 @@ public static class TermSentences
             Say(terms, "kit", Slot("spare"), Slot("lengths")),
             Say(terms, "bolts", Slot("remnant"), ("putUp", Marked("put-up"))),
             Say(terms, "money", Slot("currency"), Slot("words")),
+            Say(terms, "ways", Slot("half-square"), Slot("goose"), Slot("hourglass"), Slot("square-in-square"), Slot("row")),
         ];
 
     private static ImmutableArray<(string Text, Term? Term)> Say(

@@ -25,25 +25,42 @@ internal static class CutToShape
     private static readonly Length Grid = Length.Inches(0, 1, 64);
 
     public static bool Fits(Region region) =>
-        region.Items is [{ Role: not null } only] && !Shapes.IsRectangle(only.Shape) && IsConvex(only.Shape);
+        region.Items is [{ Role: not null } only] && !Shapes.IsRectangle(only.Shape) && IsConvex(Straightened(only.Shape));
+
+    /// <summary>Without the corners at which only a neighbor has one: the edge is cut straight on.</summary>
+    private static Polygon Straightened(Polygon shape) =>
+        new(
+            [
+                .. shape.Corners.Where(
+                    (corner, i) =>
+                    {
+                        var count = shape.Corners.Length;
+                        return !Point.Cross(corner - shape.Corners[(i + count - 1) % count], shape.Corners[(i + 1) % count] - corner).IsZero;
+                    }
+                ),
+            ]
+        );
 
     public static Program Make(PieceBook book, Seams seams, Letters letters, Region region)
     {
-        var item = region.Items[0];
+        var item = region.Items[0] with { Shape = Straightened(region.Items[0].Shape) };
         var edges = Edges(item.Shape).Select(edge => Outward(edge, seams.Allowance)).ToArray();
         var corners = edges.Select((edge, i) => Crossing(edges[(i + edges.Length - 1) % edges.Length], edge)).ToArray();
         Length left = Down(corners.Min(c => c.X)),
             bottom = Down(corners.Min(c => c.Y)),
             width = (corners.Max(c => c.X) - (Surd)left).RoundUpTo(seams.RulerStep),
             height = (corners.Max(c => c.Y) - (Surd)bottom).RoundUpTo(seams.RulerStep);
-        var handed = Canonical.Of(region).Key != Canonical.Of(region.Moved(Motion.Reflect(new(new(0, 0), new(0, 1))))).Key;
+        // Where only rounding makes a shape lopsided, it may lie either side up.
+        var hand = Handedness.Of(new(ImmutableArray.Create(corners))).Hand == Hand.Either ? default : Handedness.Of(item.Shape);
+        var handed = hand.Hand != Hand.Either;
         var piece = book.Piece(
             item.Role!,
             width,
             height,
-            mayTurn: true,
-            Message.Of(handed ? "use.cut-to-shape-handed" : "use.cut-to-shape"),
-            Message.Of("why.cut-to-shape", ("seam", seams.Allowance), ("width", width), ("height", height))
+            CutGrain.Straight,
+            Message.Of("use.cut-to-shape"),
+            Message.Of("why.cut-to-shape", ("seam", seams.Allowance), ("width", width), ("height", height)),
+            hand
         );
         var verbs = new List<Verb> { PieceBook.TakeAt("unit", piece, width, left, bottom) };
         ImmutableArray<Point> rest = Polygon.Rectangle(left, bottom, left + width, bottom + height).Corners;

@@ -12,6 +12,23 @@ internal static class FinishReader
             fields.Optional("style")?.OneOf<BorderStyle>() ?? BorderStyle.Butted,
             fields.Optional("corner")?.Id(),
             fields.Optional("grain")?.OneOf<StripGrain>() ?? StripGrain.Crosswise
+        )
+        {
+            Units = fields.Optional("units") is { } units ? ReadUnits(units) : null,
+        };
+    }
+
+    private static BorderUnits ReadUnits(Node node)
+    {
+        using var fields = node.Fields();
+        return new(
+            fields.Required("block").Id(),
+            fields.Optional("turns")?.Whole(0, 3) ?? 0,
+            fields.Optional("corner")?.Id(),
+            fields.Optional("coping")?.Flag() ?? true,
+            fields.Optional("across")?.Whole(1, QuiltLimits.BorderUnits),
+            fields.Optional("down")?.Whole(1, QuiltLimits.BorderUnits),
+            fields.Optional("fromMiddle")?.Flag() ?? false
         );
     }
 

@@ -16,7 +16,10 @@ internal static class SettingReader
             [.. fields.Required("cells").Items(1, QuiltLimits.CellsAcross).Select(ReadRow)],
             fields.Optional("sashing") is { } sashing ? ReadSashing(sashing) : null,
             fields.Optional("triangles")?.Id()
-        );
+        )
+        {
+            HalfDrop = fields.Optional("halfDrop")?.Id(),
+        };
     }
 
     private static ImmutableArray<Cell> ReadRow(Node node) =>
@@ -47,6 +50,9 @@ internal static class SettingReader
             fields.Optional("cornerstone")?.Id(),
             fields.Optional("outer")?.Flag() ?? false,
             fields.Optional("halved")?.Flag() ?? false
-        );
+        )
+        {
+            Lines = fields.Optional("lines")?.OneOf<SashLines>() ?? SashLines.Both,
+        };
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Kitwright.Geometry;
 using Kitwright.Measure;
 using Kitwright.Plans;
 using Kitwright.Words;
@@ -35,16 +36,17 @@ public static class QuiltSentences
             ("blocks", Blocks(quilt, design)),
             ("setting", Set(quilt.Setting)),
             ("sashing", SashingPhrase(quilt.Setting.Sashing)),
-            ("borders", BorderPhrase(quilt.Borders)),
+            ("borders", BorderPhrase(quilt, design)),
             ("size", Message.Of("sentence.size", ("width", design.Width), ("height", design.Height)))
         );
 
     private static ImmutableArray<Message> Blocks(Quilt quilt, Design design)
     {
-        var counts = design.Placements.CountBy(placement => placement.Block).ToDictionary();
+        var laid = design.Placements.Where(placement => !IsInBorder(placement)).ToArray();
+        var counts = laid.CountBy(placement => placement.Block).ToDictionary();
         if (counts.Count > MostKindsNamed)
         {
-            return [Message.Of("sentence.many-blocks", ("count", design.Placements.Length), ("kinds", counts.Count))];
+            return [Message.Of("sentence.many-blocks", ("count", laid.Length), ("kinds", counts.Count))];
         }
 
         return
@@ -65,7 +67,7 @@ public static class QuiltSentences
 
     private static Message Set(Setting setting) =>
         Message.Of(
-            setting.Kind == SettingKind.OnPoint ? "sentence.set-on-point" : "sentence.set-straight",
+            setting.HalfDrop is not null ? "sentence.set-dropped" : setting.Kind == SettingKind.OnPoint ? "sentence.set-on-point" : "sentence.set-straight",
             ("columns", setting.Columns),
             ("rows", setting.Rows)
         );
@@ -76,18 +78,44 @@ public static class QuiltSentences
             : Message.Of(
                 "sentence.sashed",
                 ("width", sashing.Width),
-                ("where", sashing.Outer ? "round" : "between"),
+                ("where", sashing.Lines switch { SashLines.Columns => "columns", SashLines.Rows => "rows", _ => sashing.Outer ? "round" : "between" }),
                 ("cornerstones", sashing.Cornerstone is null ? "without" : "with")
             );
 
-    private static Message BorderPhrase(ImmutableArray<Border> borders) =>
-        borders.IsEmpty
+    private static bool IsInBorder(Placement placement) => placement.Id.Value.StartsWith("border/", StringComparison.Ordinal);
+
+    private static Message BorderPhrase(Quilt quilt, Design design) =>
+        quilt.Borders.IsEmpty
             ? Message.Of("sentence.no-border")
             : Message.Of(
                 "sentence.borders",
-                ("count", borders.Length),
-                ("widths", borders.Select(border => Message.Of("sentence.border-width", ("width", border.Width))).ToImmutableArray())
+                ("count", quilt.Borders.Length),
+                ("widths", quilt.Borders.Select((border, i) => BorderPhrase(quilt, design, border, i + 1)).ToImmutableArray())
             );
+
+    private static Message BorderPhrase(Quilt quilt, Design design, Border border, int number)
+    {
+        if (border.Units is not { } units)
+        {
+            return Message.Of("sentence.border-width", ("width", border.Width));
+        }
+
+        int Units(string side) => design.Placements.Count(p => p.Id.Value.StartsWith($"border/{number}/{side}/", StringComparison.Ordinal));
+        Surd Coping(string side, Func<Point, Surd> way) =>
+            design.Patches.FirstOrDefault(p => p.Id.Value == $"frame/border/{number}/coping/{side}")?.Shape.Bounds() is var (low, high) ? way(high - low) : Surd.Zero;
+        Length left = Length.Inches(Coping("left", step => step.X).One),
+            above = Length.Inches(Coping("top", step => step.Y).One);
+        return Message.Of(
+            "sentence.border-units",
+            ("width", border.Width),
+            ("name", quilt.Block(units.Block).Name),
+            ("across", Units("top")),
+            ("down", Units("left")),
+            ("coping", new UnitFit(border.Width, 0, 0, left, above).Copes),
+            ("left", left),
+            ("above", above)
+        );
+    }
 
     private static Message BindingSentence(Binding binding) =>
         Message.Of(

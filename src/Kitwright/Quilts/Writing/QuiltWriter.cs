@@ -121,6 +121,11 @@ internal sealed class QuiltWriter
             json.WriteString("role", sashing.Role);
             WriteOptional("cornerstone", sashing.Cornerstone);
             json.WriteBoolean("outer", sashing.Outer);
+            if (sashing.Lines != SashLines.Both)
+            {
+                drawing.Enum("lines", sashing.Lines);
+            }
+
             if (sashing.Halved)
             {
                 json.WriteBoolean("halved", true);
@@ -130,6 +135,7 @@ internal sealed class QuiltWriter
         }
 
         WriteOptional("triangles", setting.Triangles);
+        WriteOptional("halfDrop", setting.HalfDrop);
         json.WriteEndObject();
     }
 
@@ -140,6 +146,31 @@ internal sealed class QuiltWriter
         drawing.Enum("style", border.Style);
         WriteOptional("corner", border.Corner);
         drawing.Enum("grain", border.Grain);
+        if (border.Units is { } units)
+        {
+            WriteUnits(units);
+        }
+    }
+
+    private void WriteUnits(BorderUnits units)
+    {
+        json.WriteStartObject("units");
+        json.WriteString("block", units.Block);
+        json.WriteNumber("turns", units.Turns);
+        WriteOptional("corner", units.Corner);
+        json.WriteBoolean("coping", units.Coping);
+        WriteCount("across", units.Across);
+        WriteCount("down", units.Down);
+        json.WriteBoolean("fromMiddle", units.FromMiddle);
+        json.WriteEndObject();
+    }
+
+    private void WriteCount(string name, int? count)
+    {
+        if (count is { } number)
+        {
+            json.WriteNumber(name, number);
+        }
     }
 
     private void WriteBinding(Binding binding)

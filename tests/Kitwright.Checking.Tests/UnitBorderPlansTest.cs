@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using Kitwright.Blocks;
+using Kitwright.Settings;
+using Kitwright.Cutting;
+using Kitwright.Measure;
+using Kitwright.Piecing;
+using Kitwright.Plans;
+using Kitwright.Quilts;
+using Xunit;
+
+namespace Kitwright.Checking.Tests;
+
+/// <summary>Borders pieced from units of the block book are planned, and come out when the checker cuts and sews them.</summary>
+public sealed class UnitBorderPlansTest
+{
+    [Theory]
+    [InlineData("half-square", 3, BorderStyle.CornerSquares, false)]
+    [InlineData("half-square", 2, BorderStyle.Butted, true)]
+    [InlineData("flying-goose", 2, BorderStyle.CornerSquares, true)]
+    [InlineData("four-patch", 4, BorderStyle.Butted, false)]
+    [InlineData("sawtooth-star", 4, BorderStyle.CornerSquares, false)]
+    public void A_border_of_units_comes_out(string unit, int width, BorderStyle style, bool framed)
+    {
+        var quilt = Quilt(unit, Length.Inches(width), style, framed);
+        var design = Layout.Of(quilt);
+        var planned = QuiltPlanner.Plan(quilt, null, [], PlanOptions.Usual, FirstFit.Plan);
+
+        Assert.Empty(planned.Findings);
+        Assert.Empty(PlanChecker.Check(planned.Value!).Findings);
+        Assert.Contains(design.Placements, p => p.Id.Value.StartsWith("border/1/right/", StringComparison.Ordinal));
+        // The border goes on as four runs, each a unit of its own, whatever lines up with what.
+        var runs = planned.Value!.Sewing.Recipes.Where(r => r.Kind == "border-run").ToArray();
+        Assert.NotEmpty(runs);
+        Assert.Equal(4, runs.Sum(r => r.Copies));
+        Assert.Equal(design.Patches.Any(p => p.Id.Value.Contains("/coping/", StringComparison.Ordinal)), planned.Value.Pieces.Any(p => p.Role == quilt.Borders[0].Role));
+    }
+
+    private static Quilt Quilt(string unit, Length width, BorderStyle style, bool framed)
+    {
+        var quilt = QuiltFile.Read(File.ReadAllText(Path.Combine(Examples(), "tidemark-nine-patch.json"))).Value!;
+        var (block, roles) = BookUnits.Of(BlockBook.Find(unit)!, quilt);
+        var pieced = new Border(width, quilt.Borders[0].Role, style, style == BorderStyle.CornerSquares ? roles[^1] : null, StripGrain.Crosswise)
+        {
+            Units = new(block.Id, 0, null, true, null, null, true),
+        };
+        return quilt with { Blocks = quilt.Blocks.Add(block), Borders = framed ? [pieced, quilt.Borders[0]] : [pieced] };
+    }
+
+    private static string Examples()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder!.FullName, "Kitwright.slnx")))
+        {
+            folder = folder.Parent;
+        }
+
+        return Path.Combine(folder.FullName, "examples", "quilts");
+    }
+}
