@@ -35,6 +35,9 @@ public static class QuiltLimits
     public const int PlacedBlocks = 10_000;
     public const int Borders = 20;
     public const int Techniques = 10_000;
+
+    /// <summary>Habits of pressing that a quilt overrules.</summary>
+    public const int Habits = 100;
     public const int Colorways = 200;
 
     /// <summary>Findings of one file; the last one says that there are more.</summary>
