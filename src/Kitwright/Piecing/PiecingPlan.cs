@@ -42,7 +42,7 @@ public static class PiecingPlan
         var kinds = first
             .Piecer.Kinds.GroupBy(k => k.Value.Name, k => copies.GetValueOrDefault(k.Key))
             .ToImmutableSortedDictionary(same => same.Key, same => same.Sum(), StringComparer.Ordinal);
-        return new(pieced with { UnitKinds = kinds }, [.. choice.Unknown()]);
+        return new(pieced with { UnitKinds = kinds }, [.. choice.Unknown(), .. design.Blocks.SelectMany(block => NarrowPatches.Of(block, quilt.Seam))]);
     }
 
     private sealed record Attempt(Piecer Piecer, PieceBook Book, ImmutableArray<Recipe> Recipes, Dictionary<PathId, int> Counts);

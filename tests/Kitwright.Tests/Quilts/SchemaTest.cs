@@ -18,6 +18,7 @@ public sealed class SchemaTest
         "quilt.cells.ragged", "quilt.cell.size", "quilt.onpoint.square", "quilt.blocks.many", "quilt.side", "quilt.size.large", "quilt.fine",
         "quilt.corners.few", "quilt.corner.twice", "quilt.arc", "quilt.spike", "quilt.crossing", "quilt.area", "quilt.outside",
         "quilt.overlap", "quilt.gap", "quilt.arc.alone", "quilt.halved",
+        "quilt.seam.unusual", "quilt.ruler-step.unusual",
     ];
 
     public static TheoryData<string, string> Faulty()
