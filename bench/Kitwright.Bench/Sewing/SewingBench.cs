@@ -38,6 +38,12 @@ internal static class SewingBench
         var quilt = QuiltFile.Read(File.ReadAllText(Path.Combine(Root(), "examples", "quilts", "lantern-steps.json"))).Value!;
         var plan = QuiltPlanner.Plan(quilt, null, [], PlanOptions.Usual, FirstFit.Plan).Value!;
         Say($"10000 quilts of {quilt.Name} on {Environment.ProcessorCount} cores: {Time(() => QuiltAccuracy.Sew(plan, Hands.Usual, 10_000)):0} ms");
+        foreach (var path in Directory.GetFiles(Path.Combine(Root(), "examples", "quilts"), "*.json").Order(StringComparer.Ordinal))
+        {
+            var demo = QuiltFile.Read(File.ReadAllText(path)).Value!;
+            Say($"ways of making the units of {demo.Name} compared: {Time(() => TechniqueComparison.Of(demo, null, PlanOptions.Usual, FirstFit.Plan)):0} ms");
+        }
+
         return 0;
     }
 
