@@ -4,6 +4,7 @@ using Kitwright.Accuracy;
 using Kitwright.Findings;
 using Kitwright.Measure;
 using Kitwright.Plans;
+using Kitwright.Trimming;
 using Kitwright.Words;
 
 namespace Kitwright.App.Commands;
@@ -50,8 +51,8 @@ internal static class AccuracyCommand
                 var good = planned.Plan is not null && bad.IsEmpty;
                 var hands = test?.Hands(Hands.Usual) ?? Hands.Usual;
                 var accuracy = good ? QuiltAccuracy.Of(planned.Plan!, hands, Generous, parsed.GetValue(quilts)) : null;
-                var words = accuracy is null ? [] : AccuracyWords.Of(planned.Plan!, accuracy);
-                ImmutableArray<Message> tested = test is null || accuracy is null ? [] : AccuracyWords.Of(test);
+                var words = accuracy is null ? [] : AccuracyWords.Of(planned.Plan!, accuracy, planned.Language.Units.Sizes);
+                ImmutableArray<Message> tested = test is null || accuracy is null ? [] : AccuracyWords.Of(test).AddRange(TrimWords.Of(planned.Plan!, hands));
                 if (parsed.GetValue(json))
                 {
                     Report.WriteJson(
@@ -80,7 +81,7 @@ internal static class AccuracyCommand
     public static object Answer(QuiltPlan plan, SeamTest? test, int quilts, ImmutableArray<Finding> findings, Catalog words)
     {
         var accuracy = QuiltAccuracy.Of(plan, test?.Hands(Hands.Usual) ?? Hands.Usual, Generous, quilts);
-        ImmutableArray<Message> said = [.. test is null ? [] : AccuracyWords.Of(test), .. AccuracyWords.Of(plan, accuracy)];
+        ImmutableArray<Message> said = [.. test is null ? [] : AccuracyWords.Of(test).AddRange(TrimWords.Of(plan, test.Hands(Hands.Usual))), .. AccuracyWords.Of(plan, accuracy, words.Units.Sizes)];
         return new
         {
             format = Format,

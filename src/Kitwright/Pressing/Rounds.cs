@@ -9,7 +9,7 @@ public static class Rounds
 {
     private static readonly Length RulerLine = Length.Inches(0, 1, 16);
 
-    /// <summary>Finished width of the strip joined last, up to a line of the ruler; null where the step is no round.</summary>
+    /// <summary>Finished width of the strip joined last, up to a line of the ruler where it is on none; null where the step is no round.</summary>
     public static Length? Last(Recipe recipe) =>
         recipe.Kind is "joined" or "block"
         && recipe.Picture.Parts.Length is 2 or 3
@@ -24,6 +24,7 @@ public static class Rounds
         var (low, high) = strip.Bounds();
         Surd width = high.X - low.X,
             height = high.Y - low.Y;
-        return (width < height ? width : height).RoundUpTo(RulerLine);
+        var shorter = width < height ? width : height;
+        return shorter.IsRational ? Length.Inches(shorter.One) : shorter.RoundUpTo(RulerLine);
     }
 }

@@ -21,7 +21,8 @@ public sealed record TrimSheet(ImmutableArray<TrimLine> Lines)
     private static readonly ImmutableArray<Length> Mats = [Length.Inches(12), Length.Inches(17)];
 
     private static readonly Length Room = Length.Inches(0, 1, 2);
-    private static readonly Length RulerLine = Length.Inches(0, 1, 16);
+    /// <summary>Lines of a ruler lie so close: 1/16 in, or 1 mm where the plan's ruler steps in millimeters.</summary>
+    private static Length RulerLine(Length rulerStep) => rulerStep.InMillimeters.IsInteger ? Length.Millimeters(1) : Length.Inches(0, 1, 16);
 
     public long Trims => Lines.Sum(line => (long)line.Copies * line.Sides);
 
@@ -49,7 +50,7 @@ public sealed record TrimSheet(ImmutableArray<TrimLine> Lines)
                 .. shape
                     .Units.Select((unit, i) => (unit, recipe: plan.Sewing.Recipes[i], error: errors[i]))
                     .Where(x => CanBeSquared(x.unit, x.recipe))
-                    .Select(x => Line(x.unit, x.recipe, x.error, plan.Seam, hands, certainty, times, allowances) with
+                    .Select(x => Line(x.unit, x.recipe, x.error, plan.RulerStep, plan.Seam, hands, certainty, times, allowances) with
                     {
                         Planned = x.unit.Trimmed ? InPlan(x.recipe, pieces, plan.Seam) : null,
                     }),
@@ -73,6 +74,7 @@ public sealed record TrimSheet(ImmutableArray<TrimLine> Lines)
         UnitShape unit,
         Recipe recipe,
         (LinearError Across, LinearError Up) error,
+        Length rulerStep,
         Length seam,
         Hands hands,
         double certainty,
@@ -96,7 +98,7 @@ public sealed record TrimSheet(ImmutableArray<TrimLine> Lines)
             sides,
             strip + seam,
             // An estimate goes up to the next line of the ruler.
-            Length.Max(RulerLine, Estimate.Nearest(Math.Max(0, needed)).RoundUpTo(RulerLine)),
+            Length.Max(RulerLine(rulerStep), Estimate.Nearest(Math.Max(0, needed)).RoundUpTo(RulerLine(rulerStep))),
             allowances.Standard(times.Of(Operation.Trim, recipe.Copies * sides / 4.0))
         );
     }
