@@ -67,7 +67,8 @@ public sealed class GenerousRoundsTest
 
     public static TheoryData<string, string> Wrong { get; } = new()
     {
-        { "strip cut exact where the trim wants more", "check.sewing.trim-too-small" },
+        { "strips cut exact for a round that is trimmed", "check.sewing" },
+        { "trimmed to more cloth than there is", "check.sewing.trim-too-small" },
         { "trim left out", "check.sewing.unit-size" },
         { "trim not counted, and more than a step off", "check.sewing.trim-uncounted" },
         { "trimmed a step too far", "check.sewing.unit-size" },
@@ -85,10 +86,11 @@ public sealed class GenerousRoundsTest
         var wide = Length.Inches(0, 1, 4);
         var changed = name switch
         {
-            "strip cut exact where the trim wants more" => plan.Resize(piece.Label, Length.Zero, -(wide + Length.Inches(0, 1, 8))),
+            "strips cut exact for a round that is trimmed" => plan.Resize(piece.Label, Length.Zero, -(wide + Length.Inches(0, 1, 8))),
+            "trimmed to more cloth than there is" => plan.EditVerb<Trim>(id, trim + 1, t => t with { Rectangle = Changed(t.Rectangle, Length.Inches(0, 3, 8)) }),
             "trim left out" => plan.DropVerb(id, trim + 1),
             "trim not counted, and more than a step off" => plan.EditVerb<Trim>(id, trim + 1, t => t with { Counted = false }),
-            "trimmed a step too far" => plan.EditVerb<Trim>(id, trim + 1, t => t with { Rectangle = Smaller(t.Rectangle) }),
+            "trimmed a step too far" => plan.EditVerb<Trim>(id, trim + 1, t => t with { Rectangle = Changed(t.Rectangle, -Length.Inches(0, 1, 8)) }),
             _ => plan.EditVerb<Use>(plan.Sewing.Recipes.First(r => r.Verbs.OfType<Use>().Any(u => u.Unit == recipe.Id)).Id.Value, UseAt(plan, recipe.Id) + 1, u => u with { Unit = plan.Sewing.Recipes.First().Id }),
         };
         Assert.Contains(PlanChecker.Check(changed).Findings, f => f.Rule.StartsWith(rule, StringComparison.Ordinal));
@@ -100,9 +102,10 @@ public sealed class GenerousRoundsTest
         return user.Verbs.Select((verb, i) => (verb, i)).First(x => x.verb is Use use && use.Unit == unit).i;
     }
 
-    private static Polygon Smaller(Polygon rectangle)
+    /// <summary>Larger, or smaller, each way.</summary>
+    private static Polygon Changed(Polygon rectangle, Length by)
     {
         var (low, high) = rectangle.Bounds();
-        return Polygon.Rectangle(low.X, low.Y, high.X - (Surd)Length.Inches(0, 1, 8), high.Y);
+        return Polygon.Rectangle(low.X, low.Y, high.X + (Surd)by, high.Y + (Surd)by);
     }
 }

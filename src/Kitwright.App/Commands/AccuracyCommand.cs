@@ -64,7 +64,7 @@ internal static class AccuracyCommand
                 }
                 else
                 {
-                    Report.Write(output, findings);
+                    Report.Write(output, findings, planned.Language);
                     foreach (var line in tested.AddRange(words))
                     {
                         output.WriteLine(planned.Language.Say(line));
