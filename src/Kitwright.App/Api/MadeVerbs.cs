@@ -30,7 +30,7 @@ internal static class MadeVerbs
         }
 
         var planned = QuiltVerbs.Planned(quilt, query.Plan, workbench, cancel);
-        var (test, bad) = AccuracyCommand.Read(query.Across, query.Middle);
+        var (test, bad) = AccuracyCommand.Read(query.Across, query.Middle, quilt.Value?.Units ?? LengthUnit.Inch, quilt.Value?.Seam ?? Length.Inches(0, 1, 4));
         return planned.Plan is { } plan && bad.IsEmpty
             ? ApiAnswer.Json(AccuracyCommand.Answer(plan, test, quilts, planned.Findings, Languages.Of(quilt.Value!, workbench.Terms)))
             : ApiAnswer.Refused([.. planned.Findings, .. bad]);

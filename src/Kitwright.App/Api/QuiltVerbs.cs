@@ -91,7 +91,7 @@ internal static class QuiltVerbs
                 {
                     format = SewCommand.Format,
                     version = SewCommand.Version,
-                    sewing = SewJson.Of(plan, Languages.Of(quilt.Value!, workbench.Terms)),
+                    sewing = SewJson.Of(plan, Languages.Of(quilt.Value!, workbench.Terms), WorkTimes.Sewist.Usual),
                     findings = Report.Json(planned.Findings),
                 }
             );

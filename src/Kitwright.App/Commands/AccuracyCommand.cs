@@ -4,6 +4,7 @@ using Kitwright.Accuracy;
 using Kitwright.Findings;
 using Kitwright.Measure;
 using Kitwright.Plans;
+using Kitwright.Trimming;
 using Kitwright.Words;
 
 namespace Kitwright.App.Commands;
@@ -39,29 +40,34 @@ internal static class AccuracyCommand
             (parsed, cancel) =>
             {
                 var output = parsed.InvocationConfiguration.Output;
-                var (test, bad) = Read(parsed.GetValue(across), parsed.GetValue(middle));
                 var planned = options.Plan(parsed, parsed.GetValue(quilt)!, cancel);
+                var (test, bad) = Read(
+                    parsed.GetValue(across),
+                    parsed.GetValue(middle),
+                    planned.Language.Units.Sizes,
+                    planned.Plan?.Seam ?? Length.Inches(0, 1, 4)
+                );
                 ImmutableArray<Finding> findings = [.. planned.Findings, .. bad];
                 var good = planned.Plan is not null && bad.IsEmpty;
                 var hands = test?.Hands(Hands.Usual) ?? Hands.Usual;
                 var accuracy = good ? QuiltAccuracy.Of(planned.Plan!, hands, Generous, parsed.GetValue(quilts)) : null;
-                var words = accuracy is null ? [] : AccuracyWords.Of(planned.Plan!, accuracy);
-                ImmutableArray<Message> tested = test is null || accuracy is null ? [] : AccuracyWords.Of(test);
+                var words = accuracy is null ? [] : AccuracyWords.Of(planned.Plan!, accuracy, planned.Language.Units.Sizes);
+                ImmutableArray<Message> tested = test is null || accuracy is null ? [] : AccuracyWords.Of(test).AddRange(TrimWords.Of(planned.Plan!, hands));
                 if (parsed.GetValue(json))
                 {
                     Report.WriteJson(
                         output,
                         good
-                            ? Answer(planned.Plan!, test, parsed.GetValue(quilts), findings, Catalog.English)
+                            ? Answer(planned.Plan!, test, parsed.GetValue(quilts), findings, planned.Language)
                             : new { format = Format, version = Version, accuracy, sentences = Array.Empty<string>(), findings = Report.Json(findings) }
                     );
                 }
                 else
                 {
-                    Report.Write(output, findings);
+                    Report.Write(output, findings, planned.Language);
                     foreach (var line in tested.AddRange(words))
                     {
-                        output.WriteLine(Catalog.English.Say(line));
+                        output.WriteLine(planned.Language.Say(line));
                     }
                 }
 
@@ -75,7 +81,7 @@ internal static class AccuracyCommand
     public static object Answer(QuiltPlan plan, SeamTest? test, int quilts, ImmutableArray<Finding> findings, Catalog words)
     {
         var accuracy = QuiltAccuracy.Of(plan, test?.Hands(Hands.Usual) ?? Hands.Usual, Generous, quilts);
-        ImmutableArray<Message> said = [.. test is null ? [] : AccuracyWords.Of(test), .. AccuracyWords.Of(plan, accuracy)];
+        ImmutableArray<Message> said = [.. test is null ? [] : AccuracyWords.Of(test).AddRange(TrimWords.Of(plan, test.Hands(Hands.Usual))), .. AccuracyWords.Of(plan, accuracy, words.Units.Sizes)];
         return new
         {
             format = Format,
@@ -87,18 +93,32 @@ internal static class AccuracyCommand
     }
 
     /// <summary>A seam test needs both measures, and neither half an inch off.</summary>
-    public static (SeamTest? Test, ImmutableArray<Finding> Findings) Read(string? across, string? middle)
+    public static (SeamTest? Test, ImmutableArray<Finding> Findings) Read(string? across, string? middle, LengthUnit units, Length seam)
     {
         if (across is null && middle is null)
         {
             return (null, []);
         }
 
-        if (!LengthText.TryParse(across, out var whole) || !LengthText.TryParse(middle, out var center) || !new SeamTest(whole, center).IsPlausible)
+        if (!LengthText.TryParse(across, out var whole, units) || !LengthText.TryParse(middle, out var center, units) || !SeamTest.For(units, seam, whole, center).IsPlausible)
         {
-            return (null, [Finding.Of("accuracy.test-bad", "seam test", ("across", across ?? "?"), ("middle", middle ?? "?"))]);
+            var right = SeamTest.For(units, seam, Length.Zero, Length.Zero);
+            return (
+                null,
+                [
+                    Finding.Of(
+                        "accuracy.test-bad",
+                        "seam test",
+                        ("across", across ?? "?"),
+                        ("middle", middle ?? "?"),
+                        ("strip", right.Strip),
+                        ("acrossWanted", right.AcrossWanted),
+                        ("middleWanted", right.MiddleWanted)
+                    ),
+                ]
+            );
         }
 
-        return (new(whole, center), []);
+        return (SeamTest.For(units, seam, whole, center), []);
     }
 }

@@ -6,6 +6,7 @@ using Kitwright.Piecing;
 using Kitwright.Print.Pages;
 using Kitwright.Publishing;
 using Kitwright.Words;
+using Kitwright.WorkTimes;
 
 namespace Kitwright.App.Commands;
 
@@ -20,18 +21,24 @@ internal static class BookletCommand
         var path = new Option<string>("--out") { Description = Inputs.Say("command.out"), Required = true };
         var paper = new Option<PaperSize?>("--paper") { Description = Inputs.Say("command.paper") };
         var command = new Command("booklet", Inputs.Say("command.booklet")) { quilt, colorway, stock, path, paper };
+        var who = new SewistOptions();
+        who.AddTo(command);
         command.SetAction(
             (parsed, cancel) =>
             {
                 var output = parsed.InvocationConfiguration.Output;
-                var findings = Print(
-                    parsed.GetValue(quilt)!,
-                    parsed.GetValue(colorway),
-                    parsed.GetValue(stock),
-                    parsed.GetValue(paper),
-                    parsed.GetValue(path)!,
-                    cancel
-                );
+                var (sewist, bad) = who.Read(parsed);
+                List<Finding> findings = bad.IsEmpty
+                    ? Print(
+                        parsed.GetValue(quilt)!,
+                        parsed.GetValue(colorway),
+                        parsed.GetValue(stock),
+                        parsed.GetValue(paper),
+                        parsed.GetValue(path)!,
+                        sewist,
+                        cancel
+                    )
+                    : [.. bad];
                 Report.Write(output, [.. findings]);
                 if (Report.ExitFor(findings) == ExitCode.Good)
                 {
@@ -50,6 +57,7 @@ internal static class BookletCommand
         string? stockPath,
         PaperSize? paper,
         string path,
+        Sewist sewist,
         CancellationToken cancel
     )
     {
@@ -84,7 +92,7 @@ internal static class BookletCommand
         findings.AddRange(planned.Findings);
         if (planned.Plan is { } plan)
         {
-            var fault = InputFile.Write(path, stream => Booklet.Write(quilt.Value, plan, shelf.Value, paper ?? Papers.UsualFor(quilt.Value), Languages.Of(quilt.Value), stream));
+            var fault = InputFile.Write(path, stream => Booklet.Write(quilt.Value, plan, shelf.Value, paper ?? Papers.UsualFor(quilt.Value), Languages.Of(quilt.Value), stream, sewist));
             if (fault is not null)
             {
                 findings.Add(fault);

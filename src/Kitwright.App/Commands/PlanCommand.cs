@@ -6,6 +6,7 @@ using Kitwright.Cutting;
 using Kitwright.Kits.Forms;
 using Kitwright.Measure;
 using Kitwright.Piecing;
+using Kitwright.Pressing;
 using Kitwright.Plans;
 using Kitwright.Quilts;
 
@@ -76,6 +77,7 @@ internal sealed class PlanningOptions
         DefaultValueFactory = _ => PlanOptions.Usual.SpareStrips,
     };
     private readonly Option<string[]> techniques = new("--technique") { Description = Inputs.Say("command.technique") };
+    private readonly Option<string[]> press = new("--press") { Description = Inputs.Say("command.press") };
     private readonly Option<bool> byInch = new("--by-the-inch") { Description = Inputs.Say("command.by-inch") };
     private readonly Option<bool> perFabric = new("--length-per-fabric") { Description = Inputs.Say("command.per-fabric") };
     private readonly Option<string> budget = new("--budget")
@@ -108,7 +110,14 @@ internal sealed class PlanningOptions
                 r.AddError(Inputs.Say("command.technique.bad", ("technique", bad)));
             }
         });
-        foreach (var option in new Option[] { stock, colorway, width, spare, byInch, perFabric, techniques, budget })
+        press.Validators.Add(r =>
+        {
+            if (r.GetValueOrDefault<string[]>()?.FirstOrDefault(text => Pressed(text) is null) is { } bad)
+            {
+                r.AddError(Inputs.Say("command.press.bad", ("habit", bad)));
+            }
+        });
+        foreach (var option in new Option[] { stock, colorway, width, spare, byInch, perFabric, techniques, press, budget })
         {
             command.Add(option);
         }
@@ -133,12 +142,17 @@ internal sealed class PlanningOptions
         )
         {
             Techniques = (parsed.GetValue(techniques) ?? []).Select(Chosen).OfType<KeyValuePair<string, string>>().ToImmutableSortedDictionary(StringComparer.Ordinal),
+            Pressing = (parsed.GetValue(press) ?? []).Select(Pressed).OfType<KeyValuePair<string, string>>().ToImmutableSortedDictionary(StringComparer.Ordinal) is { IsEmpty: false } habits ? habits : null,
         };
     }
 
     /// <summary>"half-square=eight"; null where there is no such kind or technique.</summary>
     private static KeyValuePair<string, string>? Chosen(string text) =>
         text.Split('=') is [var kind, var technique] && TechniqueBook.Kind(kind)?.Has(technique) == true ? new(kind, technique) : null;
+
+    /// <summary>"logs=center"; null where there is no such habit or way.</summary>
+    private static KeyValuePair<string, string>? Pressed(string text) =>
+        text.Split('=') is [var habit, var way] && PressingBook.Choice(habit)?.Has(way) == true ? new(habit, way) : null;
 
     /// <summary>What the ways of making the units come to, for a quilt that was planned.</summary>
     public ImmutableArray<UnitTechniques> Compare(ParseResult parsed, string quiltPath)

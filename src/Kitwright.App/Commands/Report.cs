@@ -12,9 +12,10 @@ internal static class Report
     public static int ExitFor(IEnumerable<Finding> findings) =>
         findings.Any(f => f.Weight == Weight.Fault) ? ExitCode.Findings : ExitCode.Good;
 
-    public static void Write(TextWriter output, ImmutableArray<Finding> findings)
+    /// <param name="language">Words and units; English and inches where none is given.</param>
+    public static void Write(TextWriter output, ImmutableArray<Finding> findings, Catalog? language = null)
     {
-        var words = Catalog.English;
+        var words = language ?? Catalog.English;
         foreach (var finding in findings)
         {
             output.WriteLine(

@@ -15,11 +15,19 @@ internal static class SewCommand
         var json = Inputs.Json();
         var command = new Command("sew", Inputs.Say("command.sew")) { quilt, json };
         options.AddTo(command);
+        var who = new SewistOptions();
+        who.AddTo(command);
         command.SetAction(
             (parsed, cancel) =>
             {
                 var output = parsed.InvocationConfiguration.Output;
                 var planned = options.Plan(parsed, parsed.GetValue(quilt)!, cancel);
+                var (sewist, bad) = who.Read(parsed);
+                if (!bad.IsEmpty)
+                {
+                    planned = planned with { Plan = null, Findings = [.. planned.Findings, .. bad] };
+                }
+
                 if (parsed.GetValue(json))
                 {
                     Report.WriteJson(
@@ -28,17 +36,17 @@ internal static class SewCommand
                         {
                             format = Format,
                             version = Version,
-                            sewing = planned.Plan is { } plan ? SewJson.Of(plan, planned.Language) : null,
+                            sewing = planned.Plan is { } plan ? SewJson.Of(plan, planned.Language, sewist) : null,
                             findings = Report.Json(planned.Findings),
                         }
                     );
                 }
                 else
                 {
-                    Report.Write(output, planned.Findings);
+                    Report.Write(output, planned.Findings, planned.Language);
                     if (planned.Plan is { } plan)
                     {
-                        SewText.Write(output, plan, planned.Language);
+                        SewText.Write(output, plan, planned.Language, sewist);
                         TechniqueText.Write(output, options.Compare(parsed, parsed.GetValue(quilt)!), planned.Language);
                     }
                 }

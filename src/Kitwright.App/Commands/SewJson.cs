@@ -20,16 +20,18 @@ internal sealed record SewJson(
     long Crossings,
     long Nested,
     SewTimesJson Minutes,
+    SewOwnJson? OwnMinutes,
     ImmutableArray<SewStepJson> Steps
 )
 {
-    public static SewJson Of(QuiltPlan plan, Catalog words)
+    public static SewJson Of(QuiltPlan plan, Catalog words, Sewist sewist)
     {
         var sheet = SewingSheet.Of(plan);
         var steps = Directions.Of(plan);
-        var experienced = WorkSheet.Of(plan, StandardTimes.Of(Practice.Experienced), Allowances.Usual);
-        var beginner = WorkSheet.Of(plan, StandardTimes.Of(Practice.Beginner), Allowances.Usual);
+        var experienced = WorkSheet.Of(plan, StandardTimes.Of(Practice.Experienced), sewist.Allowances);
+        var beginner = WorkSheet.Of(plan, StandardTimes.Of(Practice.Beginner), sewist.Allowances);
         var meetings = PressingReport.Of(plan, SeamTrace.Of(plan));
+        var own = sewist.Times is { } times ? WorkSheet.Of(plan, times, sewist.Allowances) : null;
         return new(
             plan.Quilt,
             plan.Colorway,
@@ -41,6 +43,7 @@ internal sealed record SewJson(
             meetings.Crossings,
             meetings.Nested,
             new(Duration.Minutes(experienced.Cutting), Duration.Minutes(beginner.Cutting), Duration.Minutes(experienced.Sewing), Duration.Minutes(beginner.Sewing)),
+            own is null ? null : new(Duration.Minutes(own.Cutting), Duration.Minutes(own.Sewing)),
             [
                 .. sheet
                     .Steps.Zip(steps)
@@ -93,3 +96,6 @@ internal sealed record SewStepJson(
 
 /// <summary>Whole minutes of standard time, rounded up as people say them.</summary>
 internal sealed record SewTimesJson(int Cutting, int BeginnerCutting, int Sewing, int BeginnerSewing);
+
+/// <summary>The same by a person's own times.</summary>
+internal sealed record SewOwnJson(int Cutting, int Sewing);

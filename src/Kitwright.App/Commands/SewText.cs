@@ -9,7 +9,7 @@ namespace Kitwright.App.Commands;
 /// <summary>The steps of a quilt as text for the terminal.</summary>
 internal static class SewText
 {
-    public static void Write(TextWriter output, QuiltPlan plan, Catalog words)
+    public static void Write(TextWriter output, QuiltPlan plan, Catalog words, Sewist sewist)
     {
         var sheet = SewingSheet.Of(plan);
         output.WriteLine(
@@ -27,8 +27,8 @@ internal static class SewText
         );
         var meetings = PressingReport.Of(plan, SeamTrace.Of(plan));
         output.WriteLine(words.Say("sew.meetings", ("crossings", meetings.Crossings), ("nested", meetings.Nested)));
-        var experienced = WorkSheet.Of(plan, StandardTimes.Of(Practice.Experienced), Allowances.Usual);
-        var beginner = WorkSheet.Of(plan, StandardTimes.Of(Practice.Beginner), Allowances.Usual);
+        var experienced = WorkSheet.Of(plan, StandardTimes.Of(Practice.Experienced), sewist.Allowances);
+        var beginner = WorkSheet.Of(plan, StandardTimes.Of(Practice.Beginner), sewist.Allowances);
         output.WriteLine(
             words.Say(
                 "sew.times",
@@ -38,6 +38,12 @@ internal static class SewText
                 ("cuttingBeginner", Duration.Say(beginner.Cutting))
             )
         );
+        var own = sewist.Times is { } times ? WorkSheet.Of(plan, times, sewist.Allowances) : null;
+        if (own is not null)
+        {
+            output.WriteLine(words.Say("times.own.whole", ("sewing", Duration.Say(own.Sewing)), ("cutting", Duration.Say(own.Cutting))));
+        }
+
         foreach (var (count, step) in sheet.Steps.Zip(Directions.Of(plan)))
         {
             output.WriteLine();
@@ -63,6 +69,7 @@ internal static class SewText
                         ("experienced", Duration.Say(experienced.Steps[step.Number - 1].Seconds)),
                         ("beginner", Duration.Say(beginner.Steps[step.Number - 1].Seconds))
                     )
+                    + (own is null ? "" : " " + words.Say("times.own.step", ("time", Duration.Say(own.Steps[step.Number - 1].Seconds))))
             );
         }
     }

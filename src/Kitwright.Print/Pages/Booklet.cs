@@ -7,6 +7,7 @@ using Kitwright.Print.Flow;
 using Kitwright.Print.Pictures;
 using Kitwright.Quilts;
 using Kitwright.Words;
+using Kitwright.WorkTimes;
 
 namespace Kitwright.Print.Pages;
 
@@ -20,7 +21,8 @@ public static class Booklet
     /// <param name="shelf">Gives the prints of the plan's fabrics; one that it lacks is drawn in its color.</param>
     /// <param name="language">Words and units; those of the plan's own quilt and shop.</param>
     /// <param name="output">Stays open.</param>
-    public static void Write(Quilt quilt, QuiltPlan plan, Shelf shelf, PaperSize paper, Catalog language, Stream output)
+    /// <param name="sewist">Whose times and hand; the usual ones where null.</param>
+    public static void Write(Quilt quilt, QuiltPlan plan, Shelf shelf, PaperSize paper, Catalog language, Stream output, Sewist? sewist = null)
     {
         var size = Sheet.Of(paper);
         var source = new BookletSource(
@@ -30,7 +32,10 @@ public static class Booklet
             language,
             Sheet.TextWidth(size),
             Sheet.TextHeight(size)
-        );
+        )
+        {
+            Sewist = sewist ?? Sewist.Usual,
+        };
         var pages = ImmutableArray.CreateBuilder<Node>();
         var bookmarks = ImmutableArray.CreateBuilder<Bookmark>();
         foreach (var section in Sections(source))

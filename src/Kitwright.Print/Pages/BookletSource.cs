@@ -2,6 +2,7 @@ using Kitwright.Plans;
 using Kitwright.Print.Pictures;
 using Kitwright.Quilts;
 using Kitwright.Words;
+using Kitwright.WorkTimes;
 
 namespace Kitwright.Print.Pages;
 
@@ -11,6 +12,9 @@ namespace Kitwright.Print.Pages;
 /// <param name="Height">Of the text, in points.</param>
 internal sealed record BookletSource(Quilt Quilt, QuiltPlan Plan, FabricFills Fills, Catalog Language, double Width, double Height)
 {
+    /// <summary>Whose times and hand the directions are for.</summary>
+    public Sewist Sewist { get; init; } = Sewist.Usual;
+
     /// <summary>Quilt and colorway.</summary>
     public string Title => Plan.Colorway is { } colorway ? Say("print.title", ("quilt", Plan.Quilt), ("colorway", colorway)) : Plan.Quilt;
 

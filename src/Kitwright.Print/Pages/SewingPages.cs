@@ -1,4 +1,5 @@
 using Kitwright.Plans;
+using Kitwright.Pressing;
 using Kitwright.Print.Drawing;
 using Kitwright.Print.Flow;
 using Kitwright.Print.Pictures;
@@ -14,6 +15,7 @@ internal static class SewingPages
     private const double NumberColumn = 24;
     private const double TextColumn = 206;
     private const double DrawingHeight = 210;
+    private const double RulerSide = 96;
 
     public static Section Of(BookletSource source)
     {
@@ -32,6 +34,7 @@ internal static class SewingPages
             [
                 Texts.Body(source.Say("print.sewing.how", ("seam", source.Plan.Seam))),
                 Texts.Body(Times(source)),
+                .. OwnTimes(source),
                 Texts.Body(source.Say("print.sewing.caution")),
                 .. steps.Select(step => Step(source, step, pictures)),
             ]
@@ -40,8 +43,8 @@ internal static class SewingPages
 
     private static string Times(BookletSource source)
     {
-        var fast = WorkSheet.Of(source.Plan, StandardTimes.Of(Practice.Experienced), Allowances.Usual);
-        var slow = WorkSheet.Of(source.Plan, StandardTimes.Of(Practice.Beginner), Allowances.Usual);
+        var fast = WorkSheet.Of(source.Plan, StandardTimes.Of(Practice.Experienced), source.Sewist.Allowances);
+        var slow = WorkSheet.Of(source.Plan, StandardTimes.Of(Practice.Beginner), source.Sewist.Allowances);
         return source.Say(
             "print.sewing.times",
             ("experienced", Duration.Say(fast.Sewing)),
@@ -49,6 +52,15 @@ internal static class SewingPages
             ("cutting", Duration.Say(fast.Cutting)),
             ("cuttingBeginner", Duration.Say(slow.Cutting))
         );
+    }
+
+    private static IEnumerable<Element> OwnTimes(BookletSource source)
+    {
+        if (source.Sewist.Times is { } times)
+        {
+            var own = WorkSheet.Of(source.Plan, times, source.Sewist.Allowances);
+            yield return Texts.Body(source.Say("times.own.whole", ("sewing", Duration.Say(own.Sewing)), ("cutting", Duration.Say(own.Cutting))));
+        }
     }
 
     private static Together Step(BookletSource source, SewingStep step, StepPicture pictures)
@@ -63,10 +75,23 @@ internal static class SewingPages
         Element body = below
             ? Stack.Of(8, words, picture)
             : new Row([new(TextColumn, words), new(null, picture with { Horizontal = HorizontalPlace.Center })], 20);
+        if (recipe.Verbs.Any(v => v is Trim { Counted: true }) && Rounds.Last(recipe) is not null)
+        {
+            body = Stack.Of(8, body, Ruler(source, recipe, pictures));
+        }
+
         var number = Texts.Plain(step.Number.ToString(System.Globalization.CultureInfo.InvariantCulture), Look.Heading.In(Look.Accent));
         return new(
             Stack.Of(0, new Blank(8), new Row([new(NumberColumn, number with { Role = Role.Paragraph }), new(null, body)]))
         );
+    }
+
+    /// <summary>Where the ruler lies for a trim, beside the words for the hand that holds it.</summary>
+    private static Row Ruler(BookletSource source, Recipe recipe, StepPicture pictures)
+    {
+        var picture = TrimPicture.Of(pictures, recipe, RulerSide, source.Sewist.LeftHanded);
+        var figure = picture with { Drawing = new Group([picture.Drawing]) { Role = Role.Figure(source.Say("print.trim.alt")) } };
+        return new([new(TextColumn, Texts.Small(source.Say("print.trim.ruler", ("hand", source.Sewist.LeftHanded ? "left" : "right")))), new(null, figure)], 20);
     }
 
     private static Stack Words(BookletSource source, SewingStep step) =>

@@ -69,7 +69,7 @@ public static class TemplateBook
             .Blocks.Where(block => block.Patches.Length >= FewestSections && quilt.Blocks.All(b => b.Id != block.Id || b.Patches.All(p => p.Arcs.IsEmpty)))
             .Select(block => (block, Order: FoundationOrder.Of([.. block.Patches.Select(p => p.Shape)])))
             .Where(x => x.Order is not null)
-            .Select(x => Foundation(quilt, x.block, x.Order!.Value, seam, width, height))
+            .SelectMany(x => Foundation(quilt, x.block, x.Order!.Value, seam, width, height))
             .ToArray();
         if (foundations.Length > 0)
         {
@@ -100,15 +100,33 @@ public static class TemplateBook
         ));
     }
 
-    private static Together Foundation(Quilt quilt, BlockDesign block, ImmutableArray<int> order, double seam, double width, double height)
+    private static IEnumerable<Element> Foundation(Quilt quilt, BlockDesign block, ImmutableArray<int> order, double seam, double width, double height)
     {
         var picture = FoundationPicture.Of(block, order, seam);
         var roles = quilt.Roles.ToDictionary(r => r.Id, r => r.Name);
         var heading = Texts.Heading(Say("foundation.block", ("block", block.Name), ("sections", order.Length)));
         ImmutableArray<Message> sections = [.. order.Select((index, i) => SectionOf(block.Patches[index], i + 1, roles))];
-        return Fits(picture, width, height)
-            ? new(Stack.Of(6, heading, Texts.Small(Say("foundation.sections", ("sections", sections))), Figure(picture, Say("foundation.alt", ("block", block.Name)))))
-            : new(Stack.Of(6, heading, Texts.Small(Say("foundation.sections", ("sections", sections))), Texts.Body(Say("template.too-large"))));
+        var cloth = Texts.Small(Say("foundation.sections", ("sections", sections)));
+        var alternative = Say("foundation.alt", ("block", block.Name));
+        if (Fits(picture, width, height))
+        {
+            return [new Together(Stack.Of(6, heading, cloth, Figure(picture, alternative)))];
+        }
+
+        var tiles = SheetTiles.Of(picture.Width, picture.Height, width, height - AboveTile);
+        var across = tiles.Max(tile => tile.Column) + 1;
+        return
+        [
+            new Together(Stack.Of(6, heading, cloth)),
+            .. tiles.Select(tile => new Together(
+                Stack.Of(
+                    6,
+                    Texts.Heading(Say("template.sheet", ("label", block.Name), ("number", tile.Number), ("count", tiles.Length))),
+                    Texts.Small(Say("template.tiles", ("number", tile.Number), ("count", tiles.Length), ("across", across))),
+                    Figure(TiledFoundation.Of(block, order, seam, tile), alternative)
+                )
+            )),
+        ];
     }
 
     /// <summary>"2: dark, 4 × 3 1/2 in": the section's own extent and half an inch over on every side, up to the next eighth.</summary>

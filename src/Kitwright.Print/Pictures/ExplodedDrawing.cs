@@ -149,6 +149,11 @@ internal sealed class ExplodedDrawing
             yield return ArrowOf(mark, new((one.E + other.E) / 2, (one.F + other.F) / 2));
         }
 
+        foreach (var mark in PressMarks.OfSwirled(step.Seams, recipe, step.Plan).Select(mark => mark.Moved(pose)))
+        {
+            yield return ArrowOf(mark, new((Shift(0).E + Shift(1).E) / 2, (Shift(0).F + Shift(1).F) / 2));
+        }
+
         // What is set in lies anywhere: the seam is drawn half way between the parts on its two sides.
         foreach (var mark in PressMarks.OfSetIn(step.Seams, recipe).Select(mark => mark.Moved(pose)))
         {
@@ -189,11 +194,17 @@ internal sealed class ExplodedDrawing
         }
     }
 
-    private IEnumerable<TextLine> WordsBeside(Affine toPage, double wide) =>
-        words.Select((word, i) => new TextLine(
-            word,
-            new(wide + WordsAside, toPage.Apply(extents[i].Center).Y + Shift(i).F + (Look.Label.CapHeight / 2))
-        ));
+    // Parts of one height, such as the strips round a center, would have their words on one another: each keeps a line to itself.
+    private IEnumerable<TextLine> WordsBeside(Affine toPage, double wide)
+    {
+        var free = double.NegativeInfinity;
+        foreach (var (word, middle) in words.Select((word, i) => (word, Middle: toPage.Apply(extents[i].Center).Y + Shift(i).F)).OrderBy(x => x.Middle))
+        {
+            var at = Math.Max(middle + (Look.Label.CapHeight / 2), free);
+            free = at + Look.Label.Leading;
+            yield return new(word, new(wide + WordsAside, at));
+        }
+    }
 
     // Parts that run aslant leave no margin for words: they stand on the parts.
     private IEnumerable<Node> WordsOn(Affine toPage) =>

@@ -29,6 +29,18 @@ internal static class PressMarks
                 }),
         ];
 
+    /// <summary>The halves of seams that are swirled; each goes the way of the seam that ends at its corner.</summary>
+    public static ImmutableArray<PressMark> OfSwirled(SeamTrace trace, Recipe recipe, QuiltPlan plan) =>
+        [
+            .. trace
+                .Of(recipe.Id)
+                .Swirled.Select(half =>
+                {
+                    var toward = plan.Sewing.Recipes.First(r => r.Id == half.Seam.Recipe).Verbs[half.Seam.Verb] is Press { Toward: PressToward.Bottom } ? -1 : 1;
+                    return new PressMark(new(half.Middle.X, half.Middle.Y), new Place(half.TowardTop.X, half.TowardTop.Y) * toward, false);
+                }),
+        ];
+
     /// <summary>The seams of parts that are set in, in the order of sewing; their step points to the part that was set in or away.</summary>
     public static ImmutableArray<PressMark> OfSetIn(SeamTrace trace, Recipe recipe) =>
         [
@@ -37,7 +49,9 @@ internal static class PressMarks
                 .SetIn.Select(seam =>
                 {
                     var toward = ((SewIn)recipe.Verbs[seam.Verb]).Toward;
-                    var step = new Place(seam.TowardPart.X, seam.TowardPart.Y) * (toward == PressToward.Bottom ? -1 : 1);
+                    // Round a corner, the next side of the angle lies the other way.
+                    var turned = toward == PressToward.Swirled && seam.Side % 2 == 1;
+                    var step = new Place(seam.TowardPart.X, seam.TowardPart.Y) * (toward == PressToward.Bottom || turned ? -1 : 1);
                     var middle = (seam.From + seam.To) * 0.5;
                     // The slant of a mitered corner is pressed open, as its words say (common practice, no source).
                     var slants = recipe.Kind == "mitered" && Math.Abs(seam.TowardPart.X * seam.TowardPart.Y) > Spot.Near;

@@ -42,7 +42,7 @@ internal static class TiledTemplate
     }
 
     /// <summary>What of a line lies on the sheet: clipped to its four sides one after another (Liang and Barsky).</summary>
-    private static Shape? Part(Place from, Place to, Box window, Stroke stroke)
+    internal static Shape? Part(Place from, Place to, Box window, Stroke stroke)
     {
         var step = to - from;
         double enter = 0,
@@ -69,7 +69,8 @@ internal static class TiledTemplate
         return enter < leave ? new(Outline.Line(from + (step * enter), from + (step * leave)), null, stroke) : null;
     }
 
-    private static IEnumerable<Node> Joins(SheetTile tile)
+    /// <summary>Where the sheet is joined to its neighbors.</summary>
+    internal static IEnumerable<Node> Joins(SheetTile tile)
     {
         double width = tile.Window.Width,
             height = tile.Window.Height;

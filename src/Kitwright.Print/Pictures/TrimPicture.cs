@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Kitwright.Plans;
 using Kitwright.Print.Drawing;
 using Kitwright.Print.Flow;
@@ -27,7 +28,7 @@ public static class TrimPicture
             Transform = new(scale, 0, 0, scale, seam * scale, seam * scale),
         };
         var toPage = new Affine(scale, 0, 0, -scale, seam * scale, (size.Height + seam) * scale);
-        var last = step.Seams.Of(recipe.Id).Seams.MaxBy(s => s.Seam.Verb);
+        var last = Measured(step.Seams.Of(recipe.Id).Seams, leftHanded);
         var raw = Outline.Rectangle(new(0, 0, wide * scale, high * scale));
         return new(
             new Group(
@@ -45,6 +46,16 @@ public static class TrimPicture
             (high + over) * scale
         );
     }
+
+    /// <summary>The seam that is measured from: of two alike the one beside the edge that the ruler trims, else the last.</summary>
+    private static TracedSeam? Measured(ImmutableArray<TracedSeam> seams, bool leftHanded) =>
+        seams.MaxBy(seam =>
+            IsUpright(seam) ? (leftHanded ? -seam.From.X : seam.From.X)
+            : Math.Abs(seam.From.Y - seam.To.Y) < Spot.Near ? seam.From.Y
+            : seam.Seam.Verb
+        );
+
+    private static bool IsUpright(TracedSeam seam) => Math.Abs(seam.From.X - seam.To.X) < Spot.Near;
 
     private static Shape SeamLine(TracedSeam seam, Affine toPage) =>
         new(Outline.Line(toPage.Apply(new(seam.From.X, seam.From.Y)), toPage.Apply(new(seam.To.X, seam.To.Y))), null, new(Look.Accent, 2));

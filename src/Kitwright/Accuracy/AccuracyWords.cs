@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Kitwright.Measure;
 using Kitwright.Plans;
 using Kitwright.Words;
 
@@ -7,15 +8,16 @@ namespace Kitwright.Accuracy;
 /// <summary>What the model of accuracy has to say about a quilt, in sentences.</summary>
 public static class AccuracyWords
 {
-    public static ImmutableArray<Message> Of(QuiltPlan plan, QuiltAccuracy accuracy)
+    /// <param name="units">In which what is estimated is rounded.</param>
+    public static ImmutableArray<Message> Of(QuiltPlan plan, QuiltAccuracy accuracy, LengthUnit units = LengthUnit.Inch)
     {
         var (untrimmed, trimmed) = (accuracy.Untrimmed, accuracy.Trimmed);
         return
         [
             Message.Of(
                 "accuracy.block",
-                ("mean", Estimate.Off(untrimmed.Block.Mean)),
-                ("spread", Estimate.Nearest(untrimmed.Block.Deviation)),
+                ("mean", Estimate.Off(untrimmed.Block.Mean, units)),
+                ("spread", Estimate.Nearest(untrimmed.Block.Deviation, units)),
                 ("sixteenth", Estimate.Share(untrimmed.OverSixteenth)),
                 ("eighth", Estimate.Share(untrimmed.OverEighth))
             ),
@@ -26,16 +28,16 @@ public static class AccuracyWords
             ),
             Message.Of(
                 "accuracy.top",
-                ("width", plan.Design.Width + Estimate.Nearest(untrimmed.Across.Mean)),
-                ("height", plan.Design.Height + Estimate.Nearest(untrimmed.Up.Mean)),
-                ("spread", Estimate.Nearest(Math.Max(untrimmed.Across.Deviation, untrimmed.Up.Deviation))),
+                ("width", plan.Design.Width + Estimate.Nearest(untrimmed.Across.Mean, units)),
+                ("height", plan.Design.Height + Estimate.Nearest(untrimmed.Up.Mean, units)),
+                ("spread", Estimate.Nearest(Math.Max(untrimmed.Across.Deviation, untrimmed.Up.Deviation), units)),
                 ("designWidth", plan.Design.Width),
                 ("designHeight", plan.Design.Height)
             ),
             Message.Of(
                 "accuracy.true-seam",
-                ("block", Estimate.Off(accuracy.TrueSeam.Block.Mean)),
-                ("top", Estimate.Off(accuracy.TrueSeam.Across.Mean)),
+                ("block", Estimate.Off(accuracy.TrueSeam.Block.Mean, units)),
+                ("top", Estimate.Off(accuracy.TrueSeam.Across.Mean, units)),
                 ("sixteenth", Estimate.Share(accuracy.TrueSeam.OverSixteenth))
             ),
             .. accuracy.Points > 0
@@ -59,7 +61,7 @@ public static class AccuracyWords
         var off = test.NeedleOffset;
         return
         [
-            Message.Of("accuracy.test", ("across", test.Across), ("middle", test.Middle), ("acrossWanted", SeamTest.AcrossWanted), ("middleWanted", SeamTest.MiddleWanted)),
+            Message.Of("accuracy.test", ("across", test.Across), ("middle", test.Middle), ("acrossWanted", test.AcrossWanted), ("middleWanted", test.MiddleWanted)),
             Message.Of("accuracy.needle", ("way", off.Sign > 0 ? "toward" : off.Sign < 0 ? "away" : "none"), ("by", off.Sign < 0 ? -off : off)),
             .. test.CutWider.IsZero
                 ? ImmutableArray<Message>.Empty

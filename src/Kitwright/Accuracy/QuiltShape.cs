@@ -41,7 +41,7 @@ internal sealed record QuiltShape(ImmutableArray<UnitShape> Units)
             cut is null || joined ? 0 : Shrink(recipe.Width, Longer(cut, recipe.Width >= recipe.Height)),
             cut is null || joined ? 0 : Shrink(recipe.Height, Longer(cut, recipe.Height > recipe.Width)),
             Math.Abs(along.X) >= Math.Abs(along.Y),
-            recipe.Shows is null && recipe.Picture.Tiles.IsEmpty && EndsPlain(parts, plan),
+            recipe.Shows != Recipe.WholeTop && recipe.Picture.Tiles.IsEmpty && EndsPlain(parts, plan),
             trace.Points,
             recipe.Verbs.OfType<Trim>().Any(t => t.Counted)
         );

@@ -10,9 +10,22 @@ namespace Kitwright.Accuracy;
 /// <param name="Middle">The middle strip from seam to seam, measured.</param>
 public sealed record SeamTest(Length Across, Length Middle)
 {
-    public static Length Strip { get; } = Length.Inches(1, 1, 2);
-    public static Length AcrossWanted { get; } = Length.Inches(3, 1, 2);
-    public static Length MiddleWanted { get; } = Length.Inch;
+    /// <summary>How wide the strips are cut.</summary>
+    public Length Strip { get; init; } = Length.Inches(1, 1, 2);
+
+    /// <summary>The allowance that is aimed at.</summary>
+    public Length Seam { get; init; } = Length.Inches(0, 1, 4);
+
+    public Length AcrossWanted => (Strip * 3) - (Seam * 4);
+
+    public Length MiddleWanted => Strip - (Seam * 2);
+
+    /// <summary>
+    /// The test for a quilt: strips of 1 1/2 in, or of 4 cm where it is planned in centimeters, as wide as that with a
+    /// seam of its own (own arithmetic: 3 strips less 4 allowances).
+    /// </summary>
+    public static SeamTest For(LengthUnit units, Length seam, Length across, Length middle) =>
+        new(across, middle) { Strip = units == LengthUnit.Centimeter ? Length.Millimeters(40) : Length.Inches(1, 1, 2), Seam = seam };
 
     /// <summary>Half an inch either way is no seam allowance any more.</summary>
     public static Length MostOff { get; } = Length.Inches(0, 1, 2);

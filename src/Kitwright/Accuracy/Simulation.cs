@@ -83,14 +83,20 @@ internal sealed class Simulation(QuiltShape quilt, Hands hands, double generous,
             across = 0,
             before = 0;
         var edges = 0;
+        var cuts = 0;
         for (var i = 0; i < unit.Parts.Length; i++)
         {
             var part = unit.Parts[i];
-            var (a, x) = part.Unit < 0 ? Piece(dice) : Turned(Sew(part.Unit, dice, tally), part.Turned);
-            along += a;
-            if (i > 0)
+            double x;
+            if (part.Unit < 0)
             {
-                along -= hands.Take + (takeDeviation * dice.Normal());
+                cuts++;
+                x = part.Fitted ? 0 : hands.CutBias + (hands.CutSpread * dice.Normal());
+            }
+            else
+            {
+                (var a, x) = Turned(Sew(part.Unit, dice, tally), part.Turned);
+                along += a;
             }
 
             if (!part.Fitted)
@@ -106,12 +112,12 @@ internal sealed class Simulation(QuiltShape quilt, Hands hands, double generous,
             }
         }
 
+        // Along the row only the sum of cuts and seams tells: one number with the sum of their variances stands for all.
+        var seams = unit.Parts.Length - 1;
+        along += (cuts * hands.CutBias) - (seams * hands.Take) + (Math.Sqrt((cuts * hands.CutVariance) + (seams * hands.TakeVariance)) * dice.Normal());
         across = edges == 0 ? 0 : across / edges;
         return unit.Along ? (along, across) : (across, along);
     }
-
-    private (double, double) Piece(Dice dice) =>
-        (hands.CutBias + (hands.CutSpread * dice.Normal()), hands.CutBias + (hands.CutSpread * dice.Normal()));
 
     private static (double, double) Turned((double Across, double Up) size, bool turned) => turned ? (size.Up, size.Across) : size;
 }

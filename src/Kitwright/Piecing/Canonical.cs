@@ -8,8 +8,13 @@ namespace Kitwright.Piecing;
 /// </summary>
 /// <param name="Region">With its lower left corner at the origin.</param>
 /// <param name="Home">From the standard pose back to where the region lay.</param>
-internal sealed record Canonical(string Key, Region Region, Motion Home)
+internal sealed record Canonical(Region Region, Motion Home)
 {
+    private string? key;
+
+    /// <summary>Equal for regions that look alike in their standard pose; written when it is asked for.</summary>
+    public string Key => key ??= Region.Key();
+
     /// <summary>Regions of more items lie once in a quilt: turning them about to compare them is wasted work.</summary>
     private const int MostCompared = 64;
 
@@ -38,6 +43,6 @@ internal sealed record Canonical(string Key, Region Region, Motion Home)
         var turned = turn == Motion.Identity ? region : region.Moved(turn);
         var toOrigin = Motion.Shift(-turned.Bounds.Low.X, -turned.Bounds.Low.Y);
         var posed = turned.Moved(toOrigin);
-        return new(posed.Key(), posed, turn.Then(toOrigin).Inverse());
+        return new(posed, turn.Then(toOrigin).Inverse());
     }
 }

@@ -62,13 +62,14 @@ internal sealed record Item(Polygon Shape, string? Role, string? Block, Motion F
         };
 
     /// <summary>Equal for items that look alike and lie alike.</summary>
-    public string Key()
+    /// <param name="texts">Coordinates as they were written before: a region has few different ones.</param>
+    public string Key(Dictionary<Surd, string> texts)
     {
         var content = Role is not null ? (Lengthwise ? "l:" : "r:") + Role : $"b:{Block}:{Frame.XX},{Frame.XY},{Frame.YX},{Frame.YY}";
-        return content + "|" + ShapeKey();
+        return content + "|" + ShapeKey(texts);
     }
 
-    private string ShapeKey()
+    private string ShapeKey(Dictionary<Surd, string> texts)
     {
         var corners = Shape.Corners;
         var start = 0;
@@ -81,7 +82,19 @@ internal sealed record Item(Polygon Shape, string? Role, string? Block, Motion F
             }
         }
 
-        return string.Join(';', Enumerable.Range(0, corners.Length).Select(i => corners[(start + i) % corners.Length]));
+        return string.Join(';', Enumerable.Range(0, corners.Length).Select(i => Text(corners[(start + i) % corners.Length])));
+
+        string Text(Point corner) => $"({Written(corner.X)}, {Written(corner.Y)})";
+
+        string Written(Surd value)
+        {
+            if (!texts.TryGetValue(value, out var text))
+            {
+                texts.Add(value, text = value.ToString());
+            }
+
+            return text;
+        }
     }
 }
 
@@ -104,7 +117,11 @@ internal sealed record Region(ImmutableArray<Item> Items)
     /// <summary>True where they fill it and its sides are rational: width and height then say all about its outline.</summary>
     public bool IsOnRuler => IsRectangle && Width.IsRational && Height.IsRational;
 
-    public string Key() => string.Join('\n', Items.Select(i => i.Key()).Order(StringComparer.Ordinal));
+    public string Key()
+    {
+        var texts = new Dictionary<Surd, string>();
+        return string.Join('\n', Items.Select(i => i.Key(texts)).Order(StringComparer.Ordinal));
+    }
 
     private static (Point, Point) BoundsOf(ImmutableArray<Item> items)
     {

@@ -22,7 +22,7 @@ internal sealed class Piecer(
 )
 {
     /// <summary>No technique makes a unit of more patches.</summary>
-    private const int MostInOneUnit = 5;
+    public const int MostInOneUnit = 5;
 
     private readonly Dictionary<string, Draft> units = [];
     private readonly List<Draft> drafts = [];
@@ -211,16 +211,26 @@ internal sealed class Piecer(
     {
         var verbs = new List<Verb>();
         var parts = ImmutableArray.CreateBuilder<UnitPart>();
+        var generous = Generous(region, cuts);
         for (var i = 0; i < cuts.Parts.Length; i++)
         {
             var part = cuts.Parts[i];
             var register = i == 0 ? "unit" : "next";
-            if (Place(verbs, register, part, place) is not { } id)
+            if (generous.Sign > 0 && part.Items.Length == 1)
+            {
+                var strip = PlainRound.Strip(register, book, seams, part, generous, i == 0, cuts.Lines[0].Step.X.IsZero);
+                verbs.Add(strip);
+                parts.Add(new(strip.Piece, part.Items[0].Shape));
+            }
+            else if (Place(verbs, register, part, place) is { } id)
+            {
+                parts.Add(new(id, part.Items.Length == 1 ? part.Items[0].Shape : Hull.Of(part)));
+            }
+            else
             {
                 return null;
             }
 
-            parts.Add(new(id, part.Items.Length == 1 ? part.Items[0].Shape : Hull.Of(part)));
             if (i > 0)
             {
                 var line = cuts.Lines[i - 1];
@@ -231,7 +241,7 @@ internal sealed class Piecer(
         }
 
         var isRagged = parts.Any(part => ragged.Contains(part.Of)) || cuts.Parts.Any(IsGenerous);
-        if (region.IsRectangle && (isRagged || region.Items.Any(i => i.InSetting)) && !region.Items.Any(i => i.InBorder))
+        if (generous.Sign > 0 || (region.IsRectangle && (isRagged || region.Items.Any(i => i.InSetting)) && !region.Items.Any(i => i.InBorder)))
         {
             verbs.Add(SquaredUp(region));
         }
@@ -256,6 +266,21 @@ internal sealed class Piecer(
         return program with { Verbs = region.IsRectangle && isRagged ? [.. program.Verbs, SquaredUp(region)] : program.Verbs, IsRagged = isRagged && !region.IsRectangle };
     }
 
+    /// <summary>How much wider the strips of a round are cut; zero for anything else, and where the cloth has no room.</summary>
+    private Length Generous(Region region, StraightCuts cuts)
+    {
+        if (!PlainRound.Fits(region, cuts))
+        {
+            return Length.Zero;
+        }
+
+        kinds[region.Key()] = TechniqueBook.Round;
+        var generous = PlainRound.Generous(choice.Of(TechniqueBook.Round, region), seams);
+        return cuts.Parts.All(part => part.Items.Length > 1 || Length.Max(seams.Rectangle(part.Width), seams.Rectangle(part.Height)) + generous <= stripLength)
+            ? generous
+            : Length.Zero;
+    }
+
     // Strips whose finished width no ruler has are cut a little wider, and the excess comes off at the edge.
     private static bool IsGenerous(Region part) =>
         part.Items is [{ Role: not null } only] && Shapes.IsRectangle(only.Shape) && !(part.Width.IsRational && part.Height.IsRational);
@@ -268,11 +293,13 @@ internal sealed class Piecer(
 
     /// <summary>The sides of a border go on before its top and bottom.</summary>
     private static Message Bordered(Region region, StraightCuts cuts) =>
-        Message.Of(
-            int.IsOddInteger(region.Items.Max(item => item.Ring)) ? "unit.coped" : "unit.bordered",
-            ("border", region.Items.Max(item => item.Border)),
-            ("sides", cuts.Lines[0].Step.X.IsZero ? "sides" : "all")
-        );
+        region.Items.All(item => item.InBorder)
+            ? Message.Of("unit.border-strip", ("border", region.Items.Max(item => item.Border)))
+            : Message.Of(
+                int.IsOddInteger(region.Items.Max(item => item.Ring)) ? "unit.coped" : "unit.bordered",
+                ("border", region.Items.Max(item => item.Border)),
+                ("sides", cuts.Lines[0].Step.X.IsZero ? "sides" : "all")
+            );
 
     private static Message NameOf(string kind, Region region, StraightCuts cuts) =>
         kind switch

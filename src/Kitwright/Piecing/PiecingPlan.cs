@@ -30,7 +30,7 @@ public static class PiecingPlan
         var first = Piece(quilt, design, letters, terms, choice, ImmutableDictionary<string, int>.Empty);
         if (first.Piecer.Findings.Count > 0)
         {
-            return Checked<Pieced>.Failed([.. first.Piecer.Findings]);
+            return Checked<Pieced>.Failed([.. first.Piecer.Findings, .. Narrow(quilt, design)]);
         }
 
         // Strip sets are as long as the number of rows asks for, which is known only when all is pieced once.
@@ -42,8 +42,10 @@ public static class PiecingPlan
         var kinds = first
             .Piecer.Kinds.GroupBy(k => k.Value.Name, k => copies.GetValueOrDefault(k.Key))
             .ToImmutableSortedDictionary(same => same.Key, same => same.Sum(), StringComparer.Ordinal);
-        return new(pieced with { UnitKinds = kinds }, [.. choice.Unknown()]);
+        return new(pieced with { UnitKinds = kinds }, [.. choice.Unknown(), .. Narrow(quilt, design)]);
     }
+
+    private static IEnumerable<Finding> Narrow(Quilt quilt, Design design) => design.Blocks.SelectMany(block => NarrowPatches.Of(block, quilt.Seam));
 
     private sealed record Attempt(Piecer Piecer, PieceBook Book, ImmutableArray<Recipe> Recipes, Dictionary<PathId, int> Counts);
 

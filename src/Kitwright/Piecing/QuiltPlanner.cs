@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using Kitwright.Cutting;
 using Kitwright.Fabrics;
 using Kitwright.Findings;
@@ -21,12 +22,18 @@ public sealed record PlanOptions(ClothTerms Terms, int SpareStrips, CutGoal Goal
     /// <summary>The shop's techniques by kind of unit, where a quilt states none; see <see cref="TechniqueBook"/>.</summary>
     public ImmutableSortedDictionary<string, string> Techniques { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
 
+    /// <summary>The shop's habits of pressing, where a quilt states none; null for the usual ones.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ImmutableSortedDictionary<string, string>? Pressing { get; init; }
+
     public static PlanOptions Usual { get; } = new(ClothTerms.Usual, 1, CutGoal.ByTheStep, false, "normal");
 }
 
 /// <summary>The pipeline from quilt and colorway to the plan document: a pure function of its inputs.</summary>
 public static class QuiltPlanner
 {
+    private static readonly ImmutableSortedDictionary<string, string> Unstated = ImmutableSortedDictionary<string, string>.Empty;
+
     /// <param name="openSeams">Where not all seams can nest, which are pressed open; a quick way by default.</param>
     public static Checked<QuiltPlan> Plan(
         Quilt quilt,
@@ -49,7 +56,7 @@ public static class QuiltPlanner
 
         var problems = ClothProblems.Of(parts, key.Fabrics, options);
         var cloths = problems.Select(p => LengthwiseFirst.Cut(p, cut)).ToArray();
-        var findings = key.Findings.AddRange(pieced.Findings).AddRange(cloths.SelectMany(c => c.Findings));
+        var findings = key.Findings.AddRange(PressingBook.Unknown(quilt.Pressing)).AddRange(pieced.Findings).AddRange(cloths.SelectMany(c => c.Findings));
         if (cloths.Any(c => c.Value is null))
         {
             return new(null, findings);
@@ -77,7 +84,7 @@ public static class QuiltPlanner
                     key.Fabrics,
                     design.Blocks,
                     quilt.Seam,
-                    PressingRules.Usual,
+                    PressingRules.Of((options.Pressing ?? Unstated).SetItems(quilt.Pressing ?? Unstated)),
                     openSeams ?? GreedyOpening.Solve
                 ),
                 parts.Binding,

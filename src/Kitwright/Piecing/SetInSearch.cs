@@ -22,14 +22,14 @@ internal sealed class SetInSearch
     private const int MostLooks = 400;
 
     private readonly ImmutableArray<Item> items;
-    private readonly (Point From, Point To)[][][] contacts;
+    private readonly PartingTable table;
     private readonly HashSet<ulong> failed = [];
     private int looks;
 
     private SetInSearch(Region region)
     {
         items = region.Items;
-        contacts = [.. items.Select(one => items.Select(other => Contacts.Between(one.Shape, other.Shape)).ToArray())];
+        table = new(region);
     }
 
     /// <summary>A set of items, single or joined from two.</summary>
@@ -63,7 +63,7 @@ internal sealed class SetInSearch
             return null;
         }
 
-        foreach (var way in new Partings(items, contacts, set).InOrder())
+        foreach (var way in new Partings(table, set).InOrder())
         {
             if (Solve(way.Part) is { } part && Solve(set & ~way.Part) is { } on)
             {

@@ -29,7 +29,11 @@ public static class TechniqueBook
 
     public static UnitKind Row { get; } = new("row", [new("pieces", Accuracy.Steady), new("strip-set", Accuracy.Steady)]);
 
-    public static ImmutableArray<UnitKind> Kinds { get; } = [HalfSquare, Goose, Hourglass, SquareInSquare, Row];
+    /// <summary>Plain strips round a pieced unit, as logs are.</summary>
+    public static UnitKind Round { get; } =
+        new("round", [new("exact", Accuracy.Steady), new("trimmed", Accuracy.Trimmed), new("trimmed-wide", Accuracy.Trimmed)]);
+
+    public static ImmutableArray<UnitKind> Kinds { get; } = [HalfSquare, Goose, Hourglass, SquareInSquare, Row, Round];
 
     public static UnitKind? Kind(string name) => Kinds.FirstOrDefault(kind => kind.Name == name);
 }

@@ -135,4 +135,10 @@ public enum PressToward
     /// <summary>Both under the layer that lay at the bottom.</summary>
     Bottom,
     Open,
+
+    /// <summary>
+    /// Round the corner where seams meet, all the same way: the halves of the seam on opposite sides. Which way the seam
+    /// that ends there says.
+    /// </summary>
+    Swirled,
 }

@@ -21,10 +21,11 @@ public static class PressingPlan
         OpenSeams openSeams
     )
     {
+        sewing = Chosen(sewing, rules);
         var lightness = ClothLightness.OfRoles(fabrics);
         (SewingPlan Sewing, PressingAnswer Answer, PressingProblem Problem)? best = null;
         var kinds = sewing.Recipes.Count(r => r.Shows is not null && r.Runs > 1);
-        foreach (var way in Enum.GetValues<PressingWay>().Where(way => way != PressingWay.TwoStacks || kinds <= rules.MostStackedBlocks))
+        foreach (var way in Enum.GetValues<PressingWay>().Where(way => Allowed(way)))
         {
             var split = PressingWays.Split(sewing, way, blocks, seam);
             if (way != PressingWay.One && ReferenceEquals(split, sewing))
@@ -46,9 +47,26 @@ public static class PressingPlan
             }
         }
 
+        bool Allowed(PressingWay way) =>
+            way switch
+            {
+                PressingWay.TurnedBlocks => rules.BlocksMayDiffer,
+                PressingWay.TwoStacks => rules.BlocksMayDiffer && kinds <= rules.MostStackedBlocks,
+                _ => true,
+            };
+
         var (chosen, found, asked) = best!.Value;
         var directions = asked.Seams.Zip(found.Choices).ToDictionary(pair => pair.First.Seam, pair => pair.Second);
         return Named(PressingWays.Joined(new([.. chosen.Recipes.Select(recipe => Pressed(recipe, directions, rules))])));
+    }
+
+    /// <summary>What is a choice and no problem: four-patches spun, and how set-in seams lie.</summary>
+    private static SewingPlan Chosen(SewingPlan sewing, PressingRules rules)
+    {
+        var spun = rules.SpinsFourPatches ? FourPatches.Spun(sewing) : sewing;
+        return rules.SetIn == PressToward.Top
+            ? spun
+            : new([.. spun.Recipes.Select(r => r.Kind == "set-in" ? r with { Verbs = [.. r.Verbs.Select(v => v is SewIn sewn ? sewn with { Toward = rules.SetIn } : v)] } : r)]);
     }
 
     public static PressingProblem ProblemOf(SewingPlan sewing, SeamTrace trace, PressingRules rules)
@@ -60,7 +78,7 @@ public static class PressingPlan
             where !rules.OpenKinds.Contains(recipe.Kind)
             from sides in trace.Of(recipe.Id).Sides.OrderBy(s => s.Key.Verb)
             let outward = centers.Contains(recipe.Id) ? rules.Outward * (sides.Key.Verb == recipe.Verbs.Length - 1 ? 1 : -1) : 0
-            select new SeamUnknown(sides.Key, rules.TowardTop(recipe.Kind, sides.Value) + outward),
+            select new SeamUnknown(sides.Key, rules.TowardTop(Rounds.Last(recipe) is null ? recipe.Kind : PressingRules.Round, sides.Value) + outward),
         ];
         var index = seams.Select((seam, i) => (seam.Seam, i)).ToDictionary(x => x.Seam, x => x.i);
         var ties = trace.Units.Values.SelectMany(u => u.Ties).Where(t => index.ContainsKey(t.One) && index.ContainsKey(t.Other));
@@ -94,7 +112,7 @@ public static class PressingPlan
             Verbs =
             [
                 .. recipe.Verbs.Select((verb, i) =>
-                    verb is Press press
+                    verb is Press { Toward: not PressToward.Swirled } press
                         ? press with { Toward = rules.OpenKinds.Contains(recipe.Kind) ? PressToward.Open : directions[new(recipe.Id, i)] }
                         : verb
                 ),

@@ -18,6 +18,7 @@ internal sealed class RecipeTrace(
     private readonly List<Crossing> crossings = [];
     private readonly List<double> sewn = [];
     private readonly List<SetInSeam> setIn = [];
+    private readonly List<TracedSeam> swirled = [];
     private int points;
 
     // The part that was joined last in a register, and along what: in a row the next seam lies beside it, whatever came before.
@@ -42,6 +43,7 @@ internal sealed class RecipeTrace(
         {
             Points = points,
             SetIn = [.. setIn],
+            Swirled = [.. swirled],
             Part = copies[0].AsPart(seam) with { Blocks = copies[0].Blocks || recipe.Shows is not null },
         };
     }
@@ -101,12 +103,12 @@ internal sealed class RecipeTrace(
     private void SetIn(SewIn sew, int index)
     {
         table.Remove(sew.Part, out var part);
-        foreach (var line in sew.Lines)
+        foreach (var (side, line) in sew.Lines.Index())
         {
             Spot from = Spot.Of(line.From),
                 to = Spot.Of(line.To);
             sewn.Add((to - from).Length);
-            setIn.Add(new(index, from, to, (to - from).Unit.Left));
+            setIn.Add(new(index, side, from, to, (to - from).Unit.Left));
         }
 
         table[sew.On] = TracedLayers.Of(table[sew.On].Bottom.Beside(part!.Bottom));
@@ -148,14 +150,33 @@ internal sealed class RecipeTrace(
         double low = Math.Max(b.Low, t.Low),
             high = Math.Min(b.High, t.High);
         var own = new TracedSeam(id, line.At(low), line.At(high), line.Step.Left * -side);
+        var isSwirled = recipe.Verbs[id.Verb] is Press { Toward: PressToward.Swirled };
         SeamEnd[] below = [.. SeamEnd.On(bottom, line, low, high)],
             above = [.. SeamEnd.On(top, line, low, high)];
         crossings.AddRange(SeamEnd.Meetings(id, line, below, above));
         points += below.Concat(above).Where(end => end.Slants(line)).DistinctBy(end => Math.Round(end.Along, 6)).Count();
         var beside = last.TryGetValue(register, out var before) && Math.Abs(Spot.Cross(before.Step, line.Step)) < Spot.Near ? before.Part : bottom;
-        sides[id] = new(beside.Side(below.Length), top.Side(above.Length));
         last[register] = (line.Step, top);
+        if (isSwirled && below.Length > 0)
+        {
+            swirled.AddRange(Halves(below[0], line, low, high));
+            var both = bottom.Beside(top);
+            both.Seams.AddRange(swirled);
+            return both;
+        }
+
+        sides[id] = new(beside.Side(below.Length), top.Side(above.Length));
         return bottom.With(top, own);
+    }
+
+    /// <summary>A seam parted where another ends on it, both halves turning round that place the way the other does.</summary>
+    private static IEnumerable<TracedSeam> Halves(SeamEnd end, SpotLine line, double low, double high)
+    {
+        // The other seam leaves the line to one side; its top side lies forward along the line or back.
+        var turn = Math.Sign(Spot.Cross(end.Away, line.Step * end.TowardTop));
+        var middle = line.At(end.Along);
+        yield return new(end.Seam, middle, line.At(high), line.Step.Left * turn);
+        yield return new(end.Seam, line.At(low), middle, line.Step.Left * -turn);
     }
 
     private IEnumerable<TracedSeam> Own(TracedCloth copy) => copy.Seams.Where(s => s.Seam.Recipe == recipe.Id);

@@ -22,6 +22,9 @@ public sealed record UnitTrace(
     /// <summary>Seams of parts that are set into an angle, in the order of sewing; not among <see cref="Seams"/>.</summary>
     public ImmutableArray<SetInSeam> SetIn { get; init; } = [];
 
+    /// <summary>The halves of seams that are swirled: each by the seam that ends at its corner, and pressed as that is.</summary>
+    public ImmutableArray<TracedSeam> Swirled { get; init; } = [];
+
     internal TracedCloth? Part { get; init; }
 }
 
@@ -30,5 +33,6 @@ public sealed record SeamSides(SeamSide Bottom, SeamSide Top);
 
 /// <summary>One line of a seam that sets a part into an angle.</summary>
 /// <param name="Verb">Index of the set-in among the recipe's verbs.</param>
+/// <param name="Side">Which side of the angle, from 0, in the order of sewing.</param>
 /// <param name="TowardPart">A step of one inch to the side on which the part lies that is set in.</param>
-public sealed record SetInSeam(int Verb, Spot From, Spot To, Spot TowardPart);
+public sealed record SetInSeam(int Verb, int Side, Spot From, Spot To, Spot TowardPart);

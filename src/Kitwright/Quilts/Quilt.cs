@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using Kitwright.Geometry;
 using Kitwright.Measure;
 
@@ -27,6 +28,10 @@ public sealed record Quilt(
     ImmutableArray<Colorway> Colorways
 )
 {
+    /// <summary>How seams are pressed, by habit, where the usual one is overruled; null for none.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ImmutableSortedDictionary<string, string>? Pressing { get; init; }
+
     public Colorway? Colorway(string name) =>
         Colorways.FirstOrDefault(c => string.Equals(c.Name, name, StringComparison.OrdinalIgnoreCase));
 }

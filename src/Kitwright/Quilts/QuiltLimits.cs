@@ -38,6 +38,9 @@ public static class QuiltLimits
     /// <summary>Units along one side of a border.</summary>
     public const int BorderUnits = 1_000;
     public const int Techniques = 10_000;
+
+    /// <summary>Habits of pressing that a quilt overrules.</summary>
+    public const int Habits = 100;
     public const int Colorways = 200;
 
     /// <summary>Findings of one file; the last one says that there are more.</summary>

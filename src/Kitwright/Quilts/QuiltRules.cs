@@ -10,6 +10,13 @@ namespace Kitwright.Quilts;
 /// <remarks>Places are JSON pointers into the quilt's file.</remarks>
 public static class QuiltRules
 {
+    /// <summary>Seams of patchwork lie well within these (common practice, no source).</summary>
+    private static readonly Length LeastSeam = Length.Inches(0, 1, 8);
+    private static readonly Length MostSeam = Length.Inches(0, 5, 8);
+
+    /// <summary>No ruler is coarser that one would cut patches by (common practice, no source).</summary>
+    private static readonly Length MostStep = Length.Inches(0, 1, 2);
+
     public static ImmutableArray<Finding> Check(Quilt quilt)
     {
         var report = new Report();
@@ -19,6 +26,7 @@ public static class QuiltRules
 
     internal static void Check(Quilt quilt, Report report)
     {
+        CheckMeasures(quilt, report);
         CheckNames(quilt, report);
         CheckRoles(quilt, report);
         for (var i = 0; i < quilt.Blocks.Length && !report.IsFull; i++)
@@ -36,6 +44,20 @@ public static class QuiltRules
             {
                 CheckSide(quilt, report);
             }
+        }
+    }
+
+    /// <summary>Seams and rulers that nobody uses are as a rule a slip of the unit.</summary>
+    private static void CheckMeasures(Quilt quilt, Report report)
+    {
+        if (quilt.Seam < LeastSeam || quilt.Seam > MostSeam)
+        {
+            report.Note("quilt.seam.unusual", "/seam", ("seam", quilt.Seam), ("least", LeastSeam), ("most", MostSeam));
+        }
+
+        if (quilt.RulerStep > MostStep)
+        {
+            report.Note("quilt.ruler-step.unusual", "/rulerStep", ("step", quilt.RulerStep), ("most", MostStep));
         }
     }
 

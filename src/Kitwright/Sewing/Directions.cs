@@ -119,6 +119,7 @@ public static class Directions
             case "set-in":
                 lines.Add(Message.Of("step.set-in.order", ("parts", Parts(recipe, numbers, labels))));
                 lines.Add(Message.Of("step.set-in.how", ("count", recipe.Verbs.OfType<SewIn>().Count(sewn => sewn.Lines.Length > 1)), ("seam", seam)));
+                lines.Add(PressWords.OfSetIn(recipe));
                 break;
             case "half-square-triangle" or "setting-corner":
                 lines.Add(Message.Of("step.triangle.once", ("piece", labels[takes[0]])));
@@ -172,7 +173,13 @@ public static class Directions
                 break;
         }
 
-        if (recipe.Verbs.Any(v => v is Trim { Counted: true }))
+        if (recipe.Verbs.Any(v => v is Trim { Counted: true }) && Rounds.Last(recipe) is { } strip)
+        {
+            lines.Add(
+                Message.Of("step.trim.round", ("line", strip + seam), ("sides", takes.Length), ("width", recipe.Width), ("height", recipe.Height))
+            );
+        }
+        else if (recipe.Verbs.Any(v => v is Trim { Counted: true }))
         {
             var rule =
                 recipe.Makes.Length > 1 || recipe.Kind == "half-square-one" ? "step.trim.unit"

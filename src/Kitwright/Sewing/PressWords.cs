@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Kitwright.Geometry;
+using Kitwright.Measure;
 using Kitwright.Plans;
 using Kitwright.Pressing;
 using Kitwright.Words;
@@ -9,6 +10,10 @@ namespace Kitwright.Sewing;
 /// <summary>How a step is pressed, in words; the arrows of its drawing say the same.</summary>
 internal static class PressWords
 {
+    /// <summary>More places than this are seen on the drawing, and no list of them helps.</summary>
+    private const int MostNamed = 4;
+    private const int Eighths = 8;
+
     /// <summary>A step that joins parts in a row.</summary>
     /// <param name="parts">What each part is called, in the order of sewing.</param>
     public static IEnumerable<Message> OfJoin(Recipe recipe, ImmutableArray<Message> parts)
@@ -16,6 +21,12 @@ internal static class PressWords
         var toward = recipe.Verbs.OfType<Press>().Select(press => press.Toward).ToArray();
         if (toward.Length == 0 || toward.Length != parts.Length - 1)
         {
+            yield break;
+        }
+
+        if (toward.All(way => way == PressToward.Swirled))
+        {
+            yield return Message.Of("press.spun");
             yield break;
         }
 
@@ -74,9 +85,31 @@ internal static class PressWords
 
         if (others > 0)
         {
-            yield return Message.Of("press.cannot", ("places", others), ("nested", crossings.NestedEach));
+            yield return Message.Of(
+                "press.cannot",
+                ("places", others),
+                ("nested", crossings.NestedEach),
+                ("named", others <= MostNamed ? "yes" : "no"),
+                ("where", (ImmutableArray<Message>)[.. crossings.Others.Take(MostNamed).Select(At)])
+            );
         }
     }
+
+    /// <summary>How the seams lie by which parts are set in.</summary>
+    public static Message OfSetIn(Recipe recipe) =>
+        Message.Of(
+            "press.set-in",
+            ("way", recipe.Verbs.OfType<SewIn>().First().Toward switch
+            {
+                PressToward.Swirled => "swirled",
+                PressToward.Open => "open",
+                _ => "part",
+            })
+        );
+
+    private static Message At(Spot place) => Message.Of("press.at", ("across", Nearest(place.X)), ("up", Nearest(place.Y)));
+
+    private static Length Nearest(double inches) => Length.Inches(0, (int)Math.Round(inches * Eighths), Eighths);
 
     /// <summary>Blocks that lie half round in a row although the design has them upright: they look the same.</summary>
     public static IEnumerable<Message> OfTurns(Recipe recipe)

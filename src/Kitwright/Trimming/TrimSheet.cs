@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Kitwright.Accuracy;
 using Kitwright.Measure;
 using Kitwright.Plans;
+using Kitwright.Pressing;
 using Kitwright.WorkTimes;
 
 namespace Kitwright.Trimming;
@@ -20,9 +21,16 @@ public sealed record TrimSheet(ImmutableArray<TrimLine> Lines)
     private static readonly ImmutableArray<Length> Mats = [Length.Inches(12), Length.Inches(17)];
 
     private static readonly Length Room = Length.Inches(0, 1, 2);
-    private static readonly Length RulerLine = Length.Inches(0, 1, 16);
+    /// <summary>Lines of a ruler lie so close: 1/16 in, or 1 mm where the plan's ruler steps in millimeters.</summary>
+    private static Length RulerLine(Length rulerStep) => rulerStep.InMillimeters.IsInteger ? Length.Millimeters(1) : Length.Inches(0, 1, 16);
 
     public long Trims => Lines.Sum(line => (long)line.Copies * line.Sides);
+
+    /// <summary>Of these, sides that the plan trims, with cloth for it in the cut list.</summary>
+    public long Planned => Lines.Where(line => line.Planned is not null).Sum(line => (long)line.Copies * line.Sides);
+
+    /// <summary>What the widest need is among the rounds of plain strips; null where there are none.</summary>
+    public Length? RoundsNeed => Lines.Where(line => line.FromSeam is not null).Select(line => (Length?)line.Generous).Max();
 
     public double Seconds => Lines.Sum(line => line.Seconds);
 
@@ -35,26 +43,38 @@ public sealed record TrimSheet(ImmutableArray<TrimLine> Lines)
     public static TrimSheet Of(QuiltPlan plan, Hands hands, double certainty, StandardTimes times, Allowances allowances)
     {
         var shape = QuiltShape.Of(plan);
+        var pieces = plan.Pieces.ToDictionary(piece => piece.Id);
         var errors = ClosedForm.Of(shape, hands);
         return new(
             [
                 .. shape
                     .Units.Select((unit, i) => (unit, recipe: plan.Sewing.Recipes[i], error: errors[i]))
                     .Where(x => CanBeSquared(x.unit, x.recipe))
-                    .Select(x => Line(x.unit, x.recipe, x.error, plan.Seam, hands, certainty, times, allowances)),
+                    .Select(x => Line(x.unit, x.recipe, x.error, plan.RulerStep, plan.Seam, hands, certainty, times, allowances) with
+                    {
+                        Planned = x.unit.Trimmed ? InPlan(x.recipe, pieces, plan.Seam) : null,
+                    }),
             ]
         );
     }
 
     private static bool CanBeSquared(UnitShape unit, Recipe recipe) =>
         recipe.Outline is null
-        && !unit.Trimmed
-        && (unit.Plain || (unit.Parts.IsEmpty && recipe.Shows is null && recipe.Verbs.OfType<Press>().Any() && recipe.Kind is not ("joined-strip" or "lengthwise-strip")));
+        && (unit.Trimmed
+            ? Rounds.Last(recipe) is not null || recipe.Makes.Length > 1
+            : (unit.Plain && Rounds.Last(recipe) is not null) || (unit.Parts.IsEmpty && recipe.Shows is null && recipe.Verbs.OfType<Press>().Any() && recipe.Kind is not ("joined-strip" or "lengthwise-strip")));
+
+    /// <summary>How much wider than it need be the plan cuts the strip joined last; zero for units of which its technique says so.</summary>
+    private static Length InPlan(Recipe recipe, Dictionary<PathId, CutPiece> pieces, Length seam) =>
+        Rounds.Last(recipe) is { } shown && recipe.Verbs.OfType<Take>().Last() is var strip && pieces[strip.Piece] is var piece
+            ? Length.Max(Length.Zero, Length.Min(piece.Width, piece.Height) - (shown + (seam * 2)))
+            : Length.Zero;
 
     private static TrimLine Line(
         UnitShape unit,
         Recipe recipe,
         (LinearError Across, LinearError Up) error,
+        Length rulerStep,
         Length seam,
         Hands hands,
         double certainty,
@@ -62,10 +82,11 @@ public sealed record TrimSheet(ImmutableArray<TrimLine> Lines)
         Allowances allowances
     )
     {
-        var sides = unit.Plain ? PlainEnds(unit) : 4;
+        var strip = unit.Plain ? Rounds.Last(recipe) : null;
+        var sides = strip is null ? 4 : PlainEnds(unit);
         // A side from the last seam is a cut less half a seam; a unit of a technique is off as a whole, each way.
         var side = new LinearError(1, 0.5, hands.CutVariance + (hands.TakeVariance / 4));
-        LinearError[] off = unit.Plain ? [.. Enumerable.Repeat(side, sides)] : [error.Across, error.Up];
+        LinearError[] off = strip is not null ? [.. Enumerable.Repeat(side, sides)] : [error.Across, error.Up];
         // Each measure may fail its share, so that all hold with the certainty (Bonferroni's inequality).
         var deviations = Normal.Beyond((1 - certainty) / off.Length);
         var needed = off.Max(e => (deviations * e.Deviation) - e.Mean(hands));
@@ -75,23 +96,14 @@ public sealed record TrimSheet(ImmutableArray<TrimLine> Lines)
             recipe.Width,
             recipe.Height,
             sides,
-            unit.Plain ? LastPart(recipe) + seam : null,
+            strip + seam,
             // An estimate goes up to the next line of the ruler.
-            Length.Max(RulerLine, Estimate.Nearest(Math.Max(0, needed)).RoundUpTo(RulerLine)),
+            Length.Max(RulerLine(rulerStep), Estimate.Nearest(Math.Max(0, needed)).RoundUpTo(RulerLine(rulerStep))),
             allowances.Standard(times.Of(Operation.Trim, recipe.Copies * sides / 4.0))
         );
     }
 
     private static int PlainEnds(UnitShape unit) => unit.Parts is [{ Unit: < 0 }, { Unit: >= 0 }, ..] ? 2 : 1;
-
-    /// <summary>How wide the part joined last shows: its shorter side.</summary>
-    private static Length LastPart(Recipe recipe)
-    {
-        var (low, high) = recipe.Picture.Parts[^1].Outline.Bounds();
-        Geometry.Surd width = high.X - low.X,
-            height = high.Y - low.Y;
-        return (width < height ? width : height).RoundUpTo(RulerLine);
-    }
 }
 
 /// <summary>One unit that can be squared up.</summary>
@@ -108,4 +120,8 @@ public sealed record TrimLine(
     Length? FromSeam,
     Length Generous,
     double Seconds
-);
+)
+{
+    /// <summary>Set where the plan trims the unit: how much wider it cuts the strip joined last; zero where a technique says so.</summary>
+    public Length? Planned { get; init; }
+}

@@ -21,6 +21,7 @@ internal sealed record Run(int Exit, string Output, string Error)
     public static string File(params string[] parts) => Path.Combine([Root, .. parts]);
 
     public static string Stars { get; } = File("examples", "quilts", "ostrel-bay-stars.json");
+    public static string Lantern { get; } = File("examples", "quilts", "lantern-steps.json");
 
     public static string Stock { get; } = File("examples", "stock.csv");
 

@@ -78,4 +78,39 @@ public sealed class TemplateBookTest
             .Where(r => Math.Min(r.Width, r.Height) < 0.01 && Math.Max(r.Width, r.Height) > 100);
         Assert.Equal(4 * 20.5 * 72, cut.Sum(r => Math.Max(r.Width, r.Height)), 1.0);
     }
+
+    /// <summary>
+    /// A foundation of three strips in a block of 20 in is 20 1/2 in a side: on as many sheets, every sheet that shows a
+    /// section with its number, and the lines between sections 2 × 1440 points and more in all.
+    /// </summary>
+    [Fact]
+    public void AFoundationLargerThanTheSheetGoesOverSeveral()
+    {
+        Kitwright.Measure.Length side = Kitwright.Measure.Length.Inches(20);
+        var quilt = Demo.Quilt;
+        var role = quilt.Roles[0].Id;
+        var block = quilt.Blocks[0] with
+        {
+            Name = "Long strips",
+            Width = side,
+            Height = side,
+            Patches = [.. new[] { (0, 6), (6, 13), (13, 20) }.Select((x, i) => new Kitwright.Quilts.BlockPatch($"{i + 1}", role, [new(x.Item1, 0), new(x.Item2, 0), new(x.Item2, side), new(x.Item1, side)], []))],
+        };
+        using var pdf = new MemoryStream();
+        TemplateBook.Write(quilt with { Blocks = [block], Setting = quilt.Setting with { Cells = [[new(block.Id, 0, false)]] } }, PaperSize.Letter, pdf);
+        using var document = PdfDocument.Open(pdf.ToArray());
+
+        var sheets = document.GetPages().Where(p => p.Text.Contains("Long strips, sheet", StringComparison.Ordinal)).ToArray();
+        Assert.Equal(9, sheets.Length);
+        var between = sheets
+            .SelectMany(p => p.Paths)
+            .Where(p => Math.Abs(p.LineWidth - Look.Edge.Width) < 0.01 && p.LineDashPattern is not { Array.Count: > 0 })
+            .Select(p => p.GetBoundingRectangle())
+            .OfType<UglyToad.PdfPig.Core.PdfRectangle>()
+            .Where(r => r.Width < 0.01 && r.Height > 100);
+        // Each of the two lines between belongs to two sections, the two outer ones to one: six lines of 20 in.
+        Assert.Equal(6 * 20 * 72, between.Sum(r => r.Height), 1.0);
+        // Each of the three strips is seen on each of the three rows of sheets, on one sheet or two.
+        Assert.All(sheets, sheet => Assert.Contains(sheet.GetWords(), w => w.Text is "1" or "2" or "3"));
+    }
 }

@@ -38,6 +38,16 @@ public sealed class SeamTestTest
         Assert.Equal(0, test.Hands(Hands.Usual).Take, 12);
     }
 
+    /// <summary>Strips of 4 cm with seams of 7.5 mm: 9 cm across, 2.5 cm in the middle (own arithmetic: 12 − 3 and 4 − 1.5).</summary>
+    [Fact]
+    public void The_metric_test_has_metric_strips()
+    {
+        var test = SeamTest.For(LengthUnit.Centimeter, Length.Millimeters(new(15, 2)), Length.Millimeters(88), Length.Millimeters(24));
+        Assert.Equal((Length.Millimeters(90), Length.Millimeters(25)), (test.AcrossWanted, test.MiddleWanted));
+        // Each seam takes 1 mm too much: half of it on the needle.
+        Assert.Equal((Length.Zero, Length.Millimeters(new(1, 2))), (test.CutWider, test.NeedleOffset));
+    }
+
     [Fact]
     public void Half_an_inch_off_is_no_test()
     {

@@ -45,6 +45,8 @@ public sealed class NewQuiltTest
 
         // A block that cannot be planned is refused with what would help.
         Assert.Equal(planned.Value is null ? ["piecing"] : [], planned.Findings.Where(f => f.Weight == Weight.Fault).Select(f => f.Rule.Split('.')[0]).Distinct());
+        // Small patches of a block may be narrower than their seams, which is said and no fault.
+        Assert.All(planned.Findings.Where(f => f.Weight == Weight.Note), f => Assert.Contains(f.Rule, new[] { "piecing.slender", "piecing.short-seam" }));
         Assert.True(planned.Value is null || block.Patches.All(p => p.Arcs.IsEmpty));
     }
 }

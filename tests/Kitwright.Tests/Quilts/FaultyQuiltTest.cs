@@ -8,7 +8,10 @@ namespace Kitwright.Tests.Quilts;
 /// <summary>Every file of data/faulty/quilts gives the rule at the place that the table beside it states.</summary>
 public sealed class FaultyQuiltTest
 {
-    private static readonly string[] Notes = ["quilt.field.unknown", "quilt.role.unused", "quilt.colorway.open", "quilt.border.coping"];
+    private static readonly string[] Notes =
+    [
+        "quilt.field.unknown", "quilt.role.unused", "quilt.colorway.open", "quilt.border.coping", "quilt.seam.unusual", "quilt.ruler-step.unusual",
+    ];
 
     public static TheoryData<string, string, string> Table() => FaultyFiles.Table("quilts");
 

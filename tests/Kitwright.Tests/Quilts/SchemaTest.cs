@@ -19,6 +19,7 @@ public sealed class SchemaTest
         "quilt.corners.few", "quilt.corner.twice", "quilt.arc", "quilt.spike", "quilt.crossing", "quilt.area", "quilt.outside",
         "quilt.overlap", "quilt.gap", "quilt.arc.alone", "quilt.halved", "quilt.lines", "quilt.drop",
         "quilt.border.units", "quilt.border.coping", "quilt.border.units.corner", "quilt.border.units.mitered",
+        "quilt.seam.unusual", "quilt.ruler-step.unusual",
     ];
 
     public static TheoryData<string, string> Faulty()

@@ -73,6 +73,7 @@ public static class Decisions
         );
         decisions.AddRange(SettingDecisions.Of(quilt));
         decisions.AddRange(TechniqueDecisions.Of(quilt));
+        decisions.AddRange(PressingDecisions.Of(quilt));
         return decisions.ToImmutable();
     }
 

@@ -20,7 +20,7 @@ public sealed record Sewability(bool Curved, ImmutableArray<int> SetIn, Immutabl
         return new(
             curved,
             curved ? [] : [.. Stuck(block).Order()],
-            [.. Enumerable.Range(0, block.Patches.Length).Where(i => IsSlender(BlockEdits.Shape(block.Patches[i]), unit, seam * 2))]
+            [.. Enumerable.Range(0, block.Patches.Length).Where(i => NarrowPatches.IsNarrower(BlockEdits.Shape(block.Patches[i]), unit, seam * 2))]
         );
     }
 
@@ -51,18 +51,4 @@ public sealed record Sewability(bool Curved, ImmutableArray<int> SetIn, Immutabl
             }
         }
     }
-
-    // A shape is as wide as the narrowest band that holds it, and such a band lies along one of its sides.
-    private static bool IsSlender(Polygon shape, Rational unit, Length allowances) =>
-        Enumerable
-            .Range(0, shape.Corners.Length)
-            .Any(i =>
-            {
-                var from = shape.Corners[i];
-                var side = shape.Corners[(i + 1) % shape.Corners.Length] - from;
-                var across = shape.Corners.Select(c => Point.Cross(side, c - from)).ToList();
-                // Twice an area: the band's width times the side's length.
-                var band = (across.Max() - across.Min()) * unit;
-                return band * band < Point.Dot(side, side) * (Surd)allowances * allowances;
-            });
 }

@@ -38,7 +38,10 @@ internal static class QuiltReader
             FinishReader.ReadBacking(fields.Required("backing")),
             ReadTechniques(fields.Optional("techniques")),
             [.. fields.Optional("colorways")?.Items(0, QuiltLimits.Colorways).Select(ReadColorway) ?? []]
-        );
+        )
+        {
+            Pressing = ReadTexts(fields.Optional("pressing")?.Entries(QuiltLimits.Habits) ?? []) is { Count: > 0 } pressing ? pressing : null,
+        };
     }
 
     private static License ReadLicense(Node node)

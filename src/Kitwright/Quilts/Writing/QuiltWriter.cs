@@ -64,6 +64,11 @@ internal sealed class QuiltWriter
         WriteBinding(quilt.Binding);
         WriteBacking(quilt.Backing);
         WriteTexts("techniques", quilt.Techniques);
+        if (quilt.Pressing is { } pressing)
+        {
+            WriteTexts("pressing", pressing);
+        }
+
         drawing.List("colorways", quilt.Colorways, WriteColorway);
         json.WriteEndObject();
     }
