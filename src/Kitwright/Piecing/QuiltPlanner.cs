@@ -21,6 +21,9 @@ public sealed record PlanOptions(ClothTerms Terms, int SpareStrips, CutGoal Goal
     /// <summary>The shop's techniques by kind of unit, where a quilt states none; see <see cref="TechniqueBook"/>.</summary>
     public ImmutableSortedDictionary<string, string> Techniques { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
 
+    /// <summary>What counts first in cutting, and what then.</summary>
+    public ImmutableArray<CutAim> Order { get; init; } = CutOrder.Usual;
+
     public static PlanOptions Usual { get; } = new(ClothTerms.Usual, 1, CutGoal.ByTheStep, false, "normal");
 }
 
