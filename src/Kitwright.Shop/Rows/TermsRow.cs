@@ -27,6 +27,7 @@ public sealed class TermsRow
 
     /// <summary>Kind of unit and technique: <c>half-square=eight</c>.</summary>
     public required List<string> Techniques { get; set; }
+
     public required CutGoal Goal { get; set; }
 
     /// <summary>Names of the aims, a space between.</summary>
