@@ -19,7 +19,7 @@ internal static class CuttingTerms
     /// <param name="losses">What squaring may be said to take.</param>
     public static IEnumerable<Term> Of(ShopTerms terms, IEnumerable<Length> losses, Func<Length, string> text)
     {
-        var table = terms.Cloth.Table ?? TableTerms.Usual;
+        var table = terms.Cloth.Table ?? TableTerms.Usual with { SquaringLoss = terms.Cloth.Straightening };
         yield return new(
             "layers",
             Layers.FirstOrDefault(layers => layers.Layers == table.Layers).Name ?? "one",
