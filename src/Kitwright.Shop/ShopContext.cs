@@ -1,3 +1,4 @@
+using Kitwright.Cutting;
 using Kitwright.Measure;
 using Kitwright.Shop.Rows;
 using Kitwright.Words;
@@ -44,6 +45,10 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options) : DbConte
         model.Entity<TermsRow>().Property(t => t.Id).ValueGeneratedNever();
         model.Entity<TermsRow>().Property(t => t.SoldBy).HasDefaultValue(LengthUnit.Yard);
         model.Entity<TermsRow>().Property(t => t.Words).HasDefaultValue(TradeWords.American);
+        model.Entity<TermsRow>().Property(t => t.Goal).HasDefaultValue(CutGoal.ByTheStep);
+        model.Entity<TermsRow>().Property(t => t.Aims).HasDefaultValue("Purchase Settings Cuts Surplus Leftover");
+        model.Entity<TermsRow>().Property(t => t.Layers).HasDefaultValue(1);
+        model.Entity<TermsRow>().Property(t => t.SquaringLossTicks).HasDefaultValue(4064L);
         model.Entity<ColumnNameRow>(MapColumnNames);
         model.Entity<DemoRow>().ToTable(nameof(Demo)).HasData(new DemoRow { State = Kitwright.Shop.Demo.DemoState.Absent });
     }

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using Kitwright.Cutting;
 using Kitwright.Findings;
 using Kitwright.Kits;
 using Kitwright.Measure;
+using Kitwright.Plans;
 using Kitwright.Shop.Rows;
 using Microsoft.EntityFrameworkCore;
 
@@ -56,7 +58,10 @@ public sealed class TermsBook
                 row.Stages,
                 [.. row.IncrementTicks.Select(Length.Ticks)],
                 Length.Ticks(row.MinimumCutTicks)
-            ),
+            )
+            {
+                Table = Table(row),
+            },
             row.SpareStrips,
             row.OneLengthPerFabric,
             new(Length.Ticks(row.LoadLossTicks), Length.Ticks(row.UsefulRemnantTicks), Length.Ticks(row.PutUpTicks)),
@@ -69,7 +74,18 @@ public sealed class TermsBook
                 .Techniques.Select(text => text.Split('='))
                 .Where(word => word.Length == 2)
                 .ToImmutableSortedDictionary(word => word[0], word => word[1], StringComparer.Ordinal),
+            Goal = row.Goal,
+            Order = Order(row.Aims),
         };
+
+    private static TableTerms? Table(TermsRow row) =>
+        row is { Layers: 1, SquareEvery: 0 } ? null : new(row.Layers, row.SquareEvery, Length.Ticks(row.SquaringLossTicks));
+
+    private static ImmutableArray<CutAim> Order(string aims)
+    {
+        ImmutableArray<CutAim> order = [.. aims.Split(' ').SelectMany(aim => Enum.TryParse<CutAim>(aim, out var known) ? [known] : Array.Empty<CutAim>())];
+        return CutOrder.IsWhole(order) && !order.SequenceEqual(CutOrder.Usual) ? order : CutOrder.Usual;
+    }
 
     private static TermsRow Write(ShopTerms terms) =>
         new()
@@ -89,5 +105,10 @@ public sealed class TermsBook
             SoldBy = terms.SoldBy,
             Words = terms.Words,
             Techniques = [.. terms.Techniques.Select(word => $"{word.Key}={word.Value}")],
+            Goal = terms.Goal,
+            Aims = string.Join(' ', terms.Order),
+            Layers = (terms.Cloth.Table ?? TableTerms.Usual).Layers,
+            SquareEvery = (terms.Cloth.Table ?? TableTerms.Usual).SquareEvery,
+            SquaringLossTicks = (terms.Cloth.Table ?? TableTerms.Usual).SquaringLoss.InTicks(),
         };
 }

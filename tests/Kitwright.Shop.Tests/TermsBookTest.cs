@@ -1,3 +1,4 @@
+using Kitwright.Cutting;
 using Kitwright.Kits;
 using Kitwright.Measure;
 using Kitwright.Words;
@@ -16,7 +17,12 @@ public sealed class TermsBookTest
         AssertEqual(ShopTerms.Usual, await shop.Store.Terms.Read(Cancel));
         var metric = ShopTerms.Usual with
         {
-            Cloth = ShopTerms.Usual.Cloth with { UsableWidth = Length.Millimeters(1_060), Increments = [Length.Millimeters(100), Length.Millimeters(250)] },
+            Cloth = ShopTerms.Usual.Cloth with
+            {
+                UsableWidth = Length.Millimeters(1_060),
+                Increments = [Length.Millimeters(100), Length.Millimeters(250)],
+                Table = new(4, 6, Length.Millimeters(10)),
+            },
             Kits = ShopTerms.Usual.Kits with { LoadLoss = Length.Millimeters(25) },
             SpareStrips = 2,
             OneLengthPerFabric = true,
@@ -24,6 +30,8 @@ public sealed class TermsBookTest
             SoldBy = LengthUnit.Meter,
             Words = TradeWords.British,
             Techniques = ShopTerms.Usual.Techniques.Add("half-square", "eight-trimmed").Add("row", "strip-set"),
+            Goal = CutGoal.ByTheInch,
+            Order = CutOrder.With(CutOrder.Usual, 0, CutAim.Cuts),
         };
         Assert.Empty((await shop.Store.Terms.Set(ShopTerms.Usual, Cancel)).Findings);
         Assert.Empty((await shop.Store.Terms.Set(metric, Cancel)).Findings);
@@ -41,9 +49,10 @@ public sealed class TermsBookTest
             SpareStrips = -1,
             Currency = "dollars",
             Techniques = ShopTerms.Usual.Techniques.Add("goose", "by-magic"),
+            Order = [CutAim.Cuts, CutAim.Cuts],
         };
         Assert.Equal(
-            ["terms.length", "terms.no-increment", "terms.trim", "terms.spare-strips", "terms.stages", "terms.currency", "terms.technique"],
+            ["terms.length", "terms.no-increment", "terms.trim", "terms.spare-strips", "terms.stages", "terms.order", "terms.currency", "terms.technique"],
             (await shop.Store.Terms.Set(bad, Cancel)).Findings.Select(f => f.Rule)
         );
         AssertEqual(ShopTerms.Usual, await shop.Store.Terms.Read(Cancel));
@@ -54,6 +63,15 @@ public sealed class TermsBookTest
     {
         Assert.Equal(expected.Cloth.Increments, actual.Cloth.Increments);
         Assert.Equal(expected.Techniques, actual.Techniques);
-        Assert.Equal(expected, actual with { Cloth = actual.Cloth with { Increments = expected.Cloth.Increments }, Techniques = expected.Techniques });
+        Assert.Equal(expected.Order, actual.Order);
+        Assert.Equal(
+            expected,
+            actual with
+            {
+                Cloth = actual.Cloth with { Increments = expected.Cloth.Increments },
+                Techniques = expected.Techniques,
+                Order = expected.Order,
+            }
+        );
     }
 }

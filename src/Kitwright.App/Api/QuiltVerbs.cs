@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Kitwright.App.Commands;
 using Kitwright.App.Planning;
 using Kitwright.App.Web;
+using Kitwright.Cutting.Sheets;
 using Kitwright.Findings;
 using Kitwright.Kits;
 using Kitwright.Optimise.Allocation;
@@ -76,6 +77,7 @@ internal static class QuiltVerbs
                     version = QuiltPlan.Version,
                     plan = planned.Plan,
                     trace = planned.Trace,
+                    leftovers = Leftovers.Of(planned.Plan),
                     findings = Report.Json(planned.Findings),
                 }
             );

@@ -3,6 +3,7 @@ using System.CommandLine;
 using Kitwright.App.Planning;
 using Kitwright.App.Web;
 using Kitwright.Cutting;
+using Kitwright.Cutting.Sheets;
 using Kitwright.Kits.Forms;
 using Kitwright.Measure;
 using Kitwright.Piecing;
@@ -39,6 +40,7 @@ internal static class PlanCommand
                             version = QuiltPlan.Version,
                             plan = planned.Plan,
                             trace = planned.Plan is null ? null : planned.Trace,
+                            leftovers = planned.Plan is null ? [] : Leftovers.Of(planned.Plan),
                             findings = Report.Json(planned.Findings),
                         }
                     );

@@ -17,7 +17,11 @@ public sealed record Standing(ImmutableArray<ShelfQuilt> Quilts, Shelf Shelf, Sh
     public PlanOptions Options => OptionsUnder(Terms);
 
     public static PlanOptions OptionsUnder(ShopTerms terms) =>
-        new(terms.Cloth, terms.SpareStrips, CutGoal.ByTheStep, terms.OneLengthPerFabric, "normal") { Techniques = terms.Techniques };
+        new(terms.Cloth, terms.SpareStrips, terms.Goal, terms.OneLengthPerFabric, "normal")
+        {
+            Techniques = terms.Techniques,
+            Order = terms.Order,
+        };
 
     /// <summary>What a quilt by itself is planned under, without a shop: metric terms where it is planned in centimeters.</summary>
     public static PlanOptions OptionsFor(Quilt quilt) =>

@@ -23,6 +23,11 @@ internal static class FigureRules
             }
         }
 
+        if (cloth.Terms.Table is { Layers: > 1 } table ? cloth.Figures.Passes != Passes(cloth, table.Layers) : cloth.Figures.Passes is not null)
+        {
+            findings.Add("check.cloth.passes", cloth.Id.Value, Say.Count(cloth.Figures.Passes ?? 0), Say.Count(Passes(cloth, cloth.Terms.Table?.Layers ?? 1)));
+        }
+
         Compare("strip-widths", cloth.Figures.StripWidths, SectionRules.AllStrips(cloth).Select(s => s.Height).Distinct().Count());
         Compare("strips", cloth.Figures.Strips, strips);
         Compare("sub-cuts", cloth.Figures.SubCuts, subCuts);
@@ -41,6 +46,30 @@ internal static class FigureRules
                 );
             }
         }
+    }
+
+    /// <summary>
+    /// A pass for each strip. Then strip by strip what is laid under the blade: two halves of a folded strip, of two equal
+    /// strips where there are four layers; what is left of an odd number is a pass of its own.
+    /// </summary>
+    private static BigInteger Passes(ClothPlan cloth, int layers)
+    {
+        BigInteger passes = 0;
+        var folded = cloth.Strips.Select(strip => strip.Id).ToHashSet();
+        foreach (var strip in SectionRules.AllStrips(cloth))
+        {
+            var fold = folded.Contains(strip.Id) ? Math.Min(layers, 2) : 1;
+            var inStack = folded.Contains(strip.Id) && layers == 4 ? 2 : 1;
+            BigInteger across = 0;
+            foreach (var sub in strip.SubCuts)
+            {
+                across += ((sub.Times / fold) + (sub.Times % fold)) * (1 + Trims(cloth, strip, sub));
+            }
+
+            passes += strip.Times + (((strip.Times / inStack) + (strip.Times % inStack)) * across);
+        }
+
+        return passes;
     }
 
     /// <summary>One cut above each piece of the stack, but none above the last where it ends with the strip.</summary>

@@ -1,3 +1,4 @@
+using System.Numerics;
 using Kitwright.Measure;
 using Kitwright.Plans;
 
@@ -9,7 +10,7 @@ internal static class LengthRules
     public static void Check(ClothPlan cloth, FindingList findings)
     {
         var sections = cloth.Sections.Aggregate(Length.Zero, (sum, section) => sum + section.Length);
-        var cut = cloth.Terms.Straightening + sections + SumOfHeights(cloth);
+        var cut = cloth.Terms.Straightening + sections + SumOfHeights(cloth) + SquaringAgain(cloth);
         if (cloth.Cut != cut)
         {
             findings.Add("check.cloth.cut-length", cloth.Id.Value, Say.Inches(cloth.Cut), Say.Inches(cut));
@@ -27,6 +28,25 @@ internal static class LengthRules
         {
             findings.Add("check.cloth.purchase", cloth.Id.Value, Say.Inches(cloth.Purchase), Say.Inches(purchase));
         }
+    }
+
+    /// <summary>The edge is squared again before each strip that follows a full count of them.</summary>
+    private static Length SquaringAgain(ClothPlan cloth)
+    {
+        if (cloth.Terms.Table is not { SquareEvery: > 0 } table)
+        {
+            return Length.Zero;
+        }
+
+        BigInteger strips = 0;
+        foreach (var strip in cloth.Strips)
+        {
+            strips += strip.Times;
+        }
+
+        // The first edge is the straightening's.
+        var edges = BigInteger.Max(0, ((strips + table.SquareEvery - 1) / table.SquareEvery) - 1);
+        return table.SquaringLoss * new Rational(edges, 1);
     }
 
     /// <summary>

@@ -41,17 +41,17 @@ public static class ColumnGeneration
 
         problem = intake.Problem;
         var meter = new WorkMeter(budget, cancellation);
-        var purchase = new PurchaseSteps(problem, grid);
+        var aims = new Aims(problem, grid);
         var search = new StripSearch(
             grid,
             FirstFit.Strips(grid),
             meter,
-            length => problem.Goal == CutGoal.ByTheStep ? purchase.LongestBelow(length) : length - 1,
+            aims.Better,
             (length, bound) => progress?.Report(new(grid.Unit * (Rational)length, grid.Unit * (Rational)bound))
         );
         search.Run();
         var stoppedBy = search.Done ? "done" : meter.StoppedBy;
-        var strips = new EasierCutting(grid, search, problem.Goal == CutGoal.ByTheStep ? purchase : null, meter).Choose();
+        var strips = new EasierCutting(grid, search, aims, meter).Choose();
         var plan = TableOrder.Write(problem, grid, strips, search.Bound, Method, meter.Done, stoppedBy, search.Searched);
         return new(plan, intake.Findings);
     }

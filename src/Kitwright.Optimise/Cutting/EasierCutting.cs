@@ -4,65 +4,83 @@ using Kitwright.Cutting;
 namespace Kitwright.Optimise.Cutting;
 
 /// <summary>
-/// Among plans that take no more cloth (or, by the step, no longer purchase) the one that is easiest for a person:
-/// fewest ruler settings first, then fewest cuts, and no more cuts than the handbook's way where that takes no more
-/// cloth either.
+/// Of the plans that are equal in what counts first the one that is best in what counts then. As a rule cloth counts
+/// first: among plans that take no more of it the one with the fewest ruler settings, then the fewest cuts, and no more
+/// cuts than the handbook's way where that takes no more cloth either. Where settings or cuts count before cloth, plans
+/// may be as long as they like.
 /// </summary>
-/// <param name="purchase">Null where every inch counts and the length must stay.</param>
-internal sealed class EasierCutting(StripGrid grid, StripSearch search, PurchaseSteps? purchase, WorkMeter meter)
+internal sealed class EasierCutting(StripGrid grid, StripSearch search, Aims aims, WorkMeter meter)
 {
     private const int MostColumns = 400;
 
     /// <summary>Work that is always worth an easier plan; beyond, half of what the length has taken.</summary>
     private const long AlwaysWorth = 100_000_000;
 
+    private readonly long longest = aims.ClothFirst ? aims.Longest(search.Best) : grid.Count * grid.Heights[^1];
+    private readonly int highest = aims.ClothFirst ? search.Best.Max(s => s.Pattern.Height) : grid.Heights[^1];
+    private long mostCuts = long.MaxValue;
+
     public ImmutableArray<CutStrips> Choose()
     {
-        var longest = purchase?.LongestInStep(search.Best) ?? search.Length;
-        var highest = search.Best.Max(s => s.Pattern.Height);
-        bool Fits(ImmutableArray<CutStrips> strips) =>
-            CutStrips.TotalHeight(strips) <= longest && strips.Max(s => s.Pattern.Height) <= highest;
-
         var handbook = HandbookWay.Strips(grid);
-        var mostCuts = Fits(handbook) ? Labor.Of(grid, handbook).Cuts : long.MaxValue;
+        if (aims.ClothFirst && Fits(handbook))
+        {
+            mostCuts = Labor.CutsOf(grid, handbook);
+        }
+
         ImmutableArray<CutStrips>[] simple = [search.Best, FirstFit.Strips(grid), handbook];
-        var best = simple
-            .Where(strips => Fits(strips) && Labor.Of(grid, strips).Cuts <= mostCuts)
-            .MinBy(strips => Labor.Of(grid, strips));
-        if (search.Linear is null || Labor.Of(grid, best).IsLeast || meter.MustStop)
+        var best = simple.Where(Accepts).Min(aims);
+        if (search.Linear is null || meter.MustStop || (aims.ClothFirst && grid.Fold == 1 && Labor.SettingsOf(grid, best).Count == 1))
         {
             return best;
         }
 
         using var share = meter.ShareOf(Math.Max(AlwaysWorth, meter.Done / 2));
-        bool Accepts(ImmutableArray<CutStrips> strips) => Fits(strips) && Labor.Of(grid, strips).Cuts <= mostCuts;
-        var settings = Labor.SettingsOf(grid, best);
-        if (new FewestSettings(grid, longest, highest, Accepts, meter).Find(settings) is { } fewer)
+        foreach (var aim in aims.Order.Where(aim => aim is CutAim.Settings or CutAim.Cuts))
         {
-            best = fewer;
-            settings = Labor.SettingsOf(grid, best);
+            var easier = aim == CutAim.Settings ? FewerSettings(best) : FewerCuts(best, simple);
+            best = easier is { } strips && Accepts(strips) && aims.Compare(strips, best) < 0 ? strips : best;
         }
 
+        return best;
+    }
+
+    private bool Fits(ImmutableArray<CutStrips> strips) =>
+        CutStrips.TotalHeight(strips) <= longest
+        && strips.Max(s => s.Pattern.Height) <= highest
+        && (!aims.ClothFirst || aims.TakesNoMore(strips, search.Best));
+
+    private bool Accepts(ImmutableArray<CutStrips> strips) => Fits(strips) && Labor.CutsOf(grid, strips) <= mostCuts;
+
+    private ImmutableArray<CutStrips>? FewerSettings(ImmutableArray<CutStrips> best)
+    {
+        // Where cuts count before settings, fewer settings must not bring more.
+        var most = aims.SettingsBeforeCuts ? mostCuts : Labor.CutsOf(grid, best);
+        return new FewestSettings(grid, longest, highest, strips => Fits(strips) && Labor.CutsOf(grid, strips) <= most, meter)
+        {
+            Shortest = !aims.ClothFirst,
+        }.Find(Labor.SettingsOf(grid, best));
+    }
+
+    private ImmutableArray<CutStrips>? FewerCuts(ImmutableArray<CutStrips> best, ImmutableArray<CutStrips>[] simple)
+    {
+        IReadOnlySet<int> settings = aims.SettingsBeforeCuts ? Labor.SettingsOf(grid, best) : grid.Heights.ToHashSet();
         if (meter.MustStop || GridOfHeights.Of(grid, settings) is not { } few)
         {
-            return best;
+            return null;
         }
 
         var start = few.Here(best)!.Value;
         // Strips of one size alone are seldom maximal, so that no enumeration of maximal strips holds them.
         var simplest = simple.Where(Fits).Select(strips => few.Here(strips)).Append(start).SelectMany(strips => strips ?? []);
-        var columns = simplest.Select(s => Column.Of(few.Grid, s.Pattern)).Union(Columns(few.Grid, longest, highest)).ToImmutableArray();
-        if (meter.Left < SetCover.StepsOfRoot(columns.Length))
-        {
-            return best;
-        }
-
-        var easiest = few.InWhole(new FewestCuts(few.Grid, columns, longest, meter).Improve(start));
-        return Accepts(easiest) && Labor.Of(grid, easiest).CompareTo(Labor.Of(grid, best)) < 0 ? easiest : best;
+        var columns = simplest.Select(s => Column.Of(few.Grid, s.Pattern)).Union(Columns(few.Grid)).ToImmutableArray();
+        return meter.Left < SetCover.StepsOfRoot(columns.Length)
+            ? null
+            : few.InWhole(new FewestCuts(few.Grid, columns, longest, meter) { ThenShortest = !aims.ClothFirst }.Improve(start));
     }
 
     /// <summary>The columns that such a plan can use: all, or those nearest to being worth their height.</summary>
-    private IEnumerable<Column> Columns(StripGrid few, long longest, int highest)
+    private IEnumerable<Column> Columns(StripGrid few)
     {
         var generator = new ColumnGenerator(few, meter);
         generator.Solve(few.Counts.AsSpan(), long.MaxValue);
@@ -74,33 +92,5 @@ internal sealed class EasierCutting(StripGrid grid, StripSearch search, Purchase
         var enumeration = new ReducedCostEnumeration(few, generator.FeasibleDuals(), generator.Scale, meter);
         var found = enumeration.Columns(generator.LowerBound(few.Counts.AsSpan()), longest, MostColumns);
         return (found?.Columns ?? []).Where(column => column.Height <= highest);
-    }
-
-    /// <summary>What a plan asks of a person, compared in this order.</summary>
-    internal readonly record struct Labor(int Settings, long Cuts, bool IsLeast) : IComparable<Labor>
-    {
-        /// <summary>
-        /// Ruler settings along the cloth, of strips and of what is trimmed from them; then strips, sub-cuts and trims.
-        /// </summary>
-        public static Labor Of(StripGrid grid, ImmutableArray<CutStrips> strips)
-        {
-            var settings = SettingsOf(grid, strips).Count;
-            var cuts = strips.Sum(s => s.Times * CutsOf(grid, s.Pattern));
-            var fewest = strips.Sum(s => (long)s.Times) + grid.Count;
-            return new(settings, cuts, settings == 1 && cuts == fewest);
-        }
-
-        public static HashSet<int> SettingsOf(StripGrid grid, ImmutableArray<CutStrips> strips) =>
-            [.. strips.SelectMany(s => SettingsOf(grid, s.Pattern))];
-
-        /// <summary>The strip's own height, and each height to which pieces are trimmed.</summary>
-        public static IEnumerable<int> SettingsOf(StripGrid grid, StripPattern pattern) =>
-            pattern.Cells.Select(cell => grid.Ways[cell.Way].Height).Append(pattern.Height).Distinct();
-
-        /// <summary>The strip itself, its sub-cuts and its trims.</summary>
-        public static long CutsOf(StripGrid grid, StripPattern pattern) =>
-            1 + pattern.Cells.Sum(cell => cell.Times * (grid.Ways[cell.Way].Height < pattern.Height ? 2L : 1L));
-
-        public int CompareTo(Labor other) => (Settings, Cuts).CompareTo((other.Settings, other.Cuts));
     }
 }

@@ -9,6 +9,12 @@ namespace Kitwright.Optimise.Cutting;
 /// <param name="longest">The sum of heights, in units, that may be used.</param>
 internal sealed class FewestCuts(StripGrid grid, ImmutableArray<Column> columns, long longest, WorkMeter meter)
 {
+    /// <summary>Beyond this a cut's weight would drown in the solver's tolerances.</summary>
+    private const long MostWeight = 100_000;
+
+    /// <summary>Among equal numbers of cuts the shorter strips: where cuts count before cloth.</summary>
+    public bool ThenShortest { get; init; }
+
     public ImmutableArray<CutStrips> Improve(ImmutableArray<CutStrips> start)
     {
         using var solver = Solver.CreateSolver("SCIP");
@@ -17,10 +23,11 @@ internal sealed class FewestCuts(StripGrid grid, ImmutableArray<Column> columns,
         objective.SetMinimization();
         var rows = grid.Pieces.Select(piece => solver.MakeConstraint(piece.Count, double.PositiveInfinity)).ToArray();
         using var length = solver.MakeConstraint(0, longest);
+        var weight = ThenShortest ? Math.Min(MostWeight, CutStrips.TotalHeight(start) + 1) : 1;
         for (var c = 0; c < columns.Length; c++)
         {
             length.SetCoefficient(times[c], columns[c].Height);
-            objective.SetCoefficient(times[c], EasierCutting.Labor.CutsOf(grid, columns[c].Pattern));
+            objective.SetCoefficient(times[c], (weight * Labor.CutsOf(grid, columns[c].Pattern)) + (ThenShortest ? columns[c].Height : 0));
             for (var i = 0; i < columns[c].Pieces.Length; i++)
             {
                 rows[columns[c].Pieces[i]].SetCoefficient(times[c], columns[c].Copies[i]);
@@ -44,7 +51,7 @@ internal sealed class FewestCuts(StripGrid grid, ImmutableArray<Column> columns,
 
     private bool IsBetter(ImmutableArray<CutStrips> strips, ImmutableArray<CutStrips> start) =>
         CutStrips.TotalHeight(strips) <= longest
-        && EasierCutting.Labor.Of(grid, strips).CompareTo(EasierCutting.Labor.Of(grid, start)) < 0;
+        && (Labor.CutsOf(grid, strips), CutStrips.TotalHeight(strips)).CompareTo((Labor.CutsOf(grid, start), CutStrips.TotalHeight(start))) < 0;
 
     private ImmutableArray<CutStrips>? Run(Solver solver, Variable[] times)
     {

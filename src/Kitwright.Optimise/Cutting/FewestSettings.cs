@@ -21,6 +21,9 @@ internal sealed class FewestSettings(
     private const int MostSets = 500;
     private const long StepsPerSet = 20_000_000;
 
+    /// <summary>Whether of all sets of the fewest settings the shortest strips are wanted, not the first that will do.</summary>
+    public bool Shortest { get; init; }
+
     /// <summary>Strips with fewer settings, or null where none were found within the work.</summary>
     /// <param name="settings">Those of a plan that is to be bettered.</param>
     public ImmutableArray<CutStrips>? Find(IReadOnlySet<int> settings)
@@ -36,18 +39,28 @@ internal sealed class FewestSettings(
                 return OneLess(settings);
             }
 
+            ImmutableArray<CutStrips>? best = null;
             foreach (var chosen in Sets(free, 0, size - forced.Length))
             {
                 left--;
                 if (meter.MustStop)
                 {
-                    return null;
+                    return best;
                 }
 
-                if (Within([.. forced, .. chosen]) is { } strips)
+                if (Within([.. forced, .. chosen]) is { } strips && (best is not { } shorter || CutStrips.TotalHeight(strips) < CutStrips.TotalHeight(shorter)))
                 {
-                    return strips;
+                    best = strips;
+                    if (!Shortest)
+                    {
+                        return best;
+                    }
                 }
+            }
+
+            if (best is not null)
+            {
+                return best;
             }
         }
 
@@ -84,7 +97,7 @@ internal sealed class FewestSettings(
         }
 
         using var share = meter.ShareOf(StepsPerSet);
-        var search = new StripSearch(few.Grid, FirstFit.Strips(few.Grid), meter, length => length > longest ? longest : -1, (_, _) => { });
+        var search = new StripSearch(few.Grid, FirstFit.Strips(few.Grid), meter, length => Shortest ? length - 1 : length > longest ? longest : -1, (_, _) => { });
         search.Run();
         var strips = few.InWhole(search.Best);
         return search.Length <= longest && accepts(strips) ? strips : null;

@@ -17,7 +17,7 @@ internal sealed record GridOfHeights(StripGrid Grid, StripGrid Whole, ImmutableA
         }
 
         ImmutableArray<Way> kept = [.. ways.Select(way => whole.Ways[way])];
-        return new(new(whole.Unit, whole.Width, whole.Pieces, kept, [.. kept.Select(way => way.Height).Distinct()]), whole, ways);
+        return new(new(whole.Unit, whole.Width, whole.Pieces, kept, [.. kept.Select(way => way.Height).Distinct()]) { Fold = whole.Fold }, whole, ways);
     }
 
     public ImmutableArray<CutStrips> InWhole(ImmutableArray<CutStrips> strips) =>

@@ -85,12 +85,12 @@ internal static class SheetSetCover
         var nodes = Math.Min(mostNodes, 1 + (meter.Left / costOfNode));
         using var parameters = new MPSolverParameters();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
-        solver.SetSolverSpecificParametersAsString(string.Create(CultureInfo.InvariantCulture, $"limits/totalnodes = {nodes}"));
+        solver.SetSolverSpecificParametersAsString(string.Create(CultureInfo.InvariantCulture, $"{SetCover.Settings}limits/totalnodes = {nodes}"));
         solver.SetTimeLimit((long)Math.Clamp(meter.UntilSafetyStop.TotalMilliseconds, 1, int.MaxValue));
         using var interrupt = meter.Cancellation.Register(() => solver.InterruptSolve());
         var status = solver.Solve(parameters);
         // One iteration of its linear programs goes over rows and columns.
-        meter.Charge((solver.Nodes() * costOfNode) + (solver.Iterations() * 60L * (columns.Count + grid.Pieces.Length)));
+        meter.Charge(SetCover.StepsOfRoot(columns.Count) + (solver.Nodes() * costOfNode) + (solver.Iterations() * 60L * (columns.Count + grid.Pieces.Length)));
         if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE))
         {
             return null;

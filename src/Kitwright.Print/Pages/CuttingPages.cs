@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using Kitwright.Cutting.Instructions;
+using Kitwright.Cutting.Sheets;
 using Kitwright.Measure;
 using Kitwright.Plans;
 using Kitwright.Print.Drawing;
 using Kitwright.Print.Flow;
 using Kitwright.Print.Pictures;
+using Kitwright.Words;
 
 namespace Kitwright.Print.Pages;
 
@@ -34,6 +36,17 @@ internal static class CuttingPages
             yield return line.Strip is { } strip
                 ? new Row([Chart(source, cloth, line), new(drawn, Strips(source.Say(line.Say), strip, Fitted(picture, strip)))], ColumnGap)
                 : Words(source, line) with { KeepWithNext = true };
+        }
+
+        var leftovers = Leftovers.Of(cloth, Leftovers.UsualLeast);
+        if (!leftovers.IsEmpty)
+        {
+            yield return Texts.Small(
+                source.Say(
+                    "print.leftovers",
+                    ("parts", leftovers.Select(left => Message.Of("print.leftover", ("count", left.Count), ("height", left.Height), ("width", left.Width))).ToImmutableArray())
+                )
+            );
         }
     }
 

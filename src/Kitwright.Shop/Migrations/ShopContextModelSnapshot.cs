@@ -294,6 +294,12 @@ namespace Kitwright.Shop.Migrations
                     b.Property<int>("Id")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("Aims")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT")
+                        .HasDefaultValue("Purchase Settings Cuts Surplus Leftover");
+
                     b.Property<long>("CrossTrimTicks")
                         .HasColumnType("INTEGER");
 
@@ -301,9 +307,21 @@ namespace Kitwright.Shop.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Goal")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT")
+                        .HasDefaultValue("ByTheStep");
+
                     b.PrimitiveCollection<string>("IncrementTicks")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<int>("Layers")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasDefaultValue(1);
 
                     b.Property<long>("LoadLossTicks")
                         .HasColumnType("INTEGER");
@@ -326,6 +344,14 @@ namespace Kitwright.Shop.Migrations
 
                     b.Property<int>("SpareStrips")
                         .HasColumnType("INTEGER");
+
+                    b.Property<int>("SquareEvery")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("SquaringLossTicks")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasDefaultValue(4064L);
 
                     b.Property<int>("Stages")
                         .HasColumnType("INTEGER");

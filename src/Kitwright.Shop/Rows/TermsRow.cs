@@ -1,3 +1,4 @@
+using Kitwright.Cutting;
 using Kitwright.Measure;
 using Kitwright.Words;
 
@@ -26,4 +27,16 @@ public sealed class TermsRow
 
     /// <summary>Kind of unit and technique: <c>half-square=eight</c>.</summary>
     public required List<string> Techniques { get; set; }
+
+    public required CutGoal Goal { get; set; }
+
+    /// <summary>Names of the aims, a space between.</summary>
+    public required string Aims { get; set; }
+
+    public required int Layers { get; set; }
+
+    /// <summary>0 for never.</summary>
+    public required int SquareEvery { get; set; }
+
+    public required long SquaringLossTicks { get; set; }
 }

@@ -87,6 +87,16 @@ public sealed record ClothIntake(ClothProblem Problem, StripGrid? Grid, Immutabl
             yield return Finding.Of("cutting.straightening", place, ("straightening", terms.Straightening));
         }
 
+        if (terms.Table is { } table && (table.Layers is not (1 or 2 or 4) || table.SquareEvery < 0 || table.SquaringLoss.Sign < 0))
+        {
+            yield return Finding.Of("cutting.table", place, ("layers", table.Layers), ("every", table.SquareEvery), ("loss", table.SquaringLoss));
+        }
+
+        if (!CutOrder.IsWhole(problem.Order))
+        {
+            yield return Finding.Of("cutting.order", place);
+        }
+
         if (terms.Increments.IsDefaultOrEmpty || terms.Increments.Any(step => step.Sign <= 0))
         {
             yield return Finding.Of("cutting.increments", place);
@@ -148,7 +158,7 @@ public sealed record ClothIntake(ClothProblem Problem, StripGrid? Grid, Immutabl
                 same.Key.MayTurn,
                 [.. same.Select(d => d.index)]
             ));
-        return StripGrid.Of(unit, (int)width, [.. pieces]);
+        return StripGrid.Of(unit, (int)width, [.. pieces]) with { Fold = problem.Terms.Table is { Layers: > 1 } ? 2 : 1 };
     }
 
     /// <summary>A square is the same turned or not; of a piece that may turn, the shorter side counts as its width.</summary>

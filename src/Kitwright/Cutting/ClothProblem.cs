@@ -19,7 +19,11 @@ public sealed record ClothProblem(
     ImmutableArray<ClothDemand> Demand,
     int SpareStrips,
     CutGoal Goal
-);
+)
+{
+    /// <summary>What counts first, and what then.</summary>
+    public ImmutableArray<CutAim> Order { get; init; } = CutOrder.Usual;
+}
 
 /// <summary>Least first: what the shop buys, or every inch.</summary>
 public enum CutGoal

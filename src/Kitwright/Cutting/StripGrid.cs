@@ -44,6 +44,13 @@ public sealed record StripGrid(
     public Length Margin(int spareStrips) =>
         Unit * (Rational)((long)WaysOf.Select(ways => ways.Min(way => Ways[way].Height)).DefaultIfEmpty().Max() * spareStrips);
 
+    /// <summary>How many pieces a pass of the blade across a strip gives: 2 where strips are folded.</summary>
+    public int Fold { get; init; } = 1;
+
+    /// <summary>No fewer strips hold the pieces, however narrow they lie.</summary>
+    public long FewestStrips =>
+        (Enumerable.Range(0, Pieces.Length).Sum(piece => (long)Pieces[piece].Count * WaysOf[piece].Min(way => Ways[way].Width)) + Width - 1) / Width;
+
     /// <summary>For each piece the indices of its ways.</summary>
     public ImmutableArray<ImmutableArray<int>> WaysOf { get; } =
         [

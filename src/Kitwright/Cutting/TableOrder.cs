@@ -52,7 +52,7 @@ public static class TableOrder
             stoppedBy,
             Searched: bound.Length < height && best > bound.Length
         );
-        var cut = problem.Terms.Straightening + heights;
+        var cut = problem.Terms.Straightening + heights + problem.Terms.SquaringAgain(ordered.Sum(s => (long)s.Times));
         return new(
             problem.Id,
             problem.Letter,
@@ -122,6 +122,9 @@ public static class TableOrder
                 strip.Times * strip.SubCuts.Where(sub => HeightOf(sub.Stack[0]) < strip.Height).Sum(sub => sub.Times)
             ),
             pieces - problem.Demand.Sum(d => d.Count)
-        );
+        )
+        {
+            Passes = BladePasses.Of(problem.Terms, strips, [], HeightOf),
+        };
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Kitwright.Cutting;
 using Kitwright.Measure;
 using Kitwright.Piecing;
 using Kitwright.Plans;
@@ -27,6 +28,11 @@ public sealed record ShopTerms(
 
     /// <summary>Technique by kind of unit, where a quilt has no choice of its own; see <see cref="TechniqueBook"/>.</summary>
     public ImmutableSortedDictionary<string, string> Techniques { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+    /// <summary>Whether every inch counts, or what is bought.</summary>
+    public CutGoal Goal { get; init; } = CutGoal.ByTheStep;
+
+    /// <summary>What counts first in cutting, and what then.</summary>
+    public ImmutableArray<CutAim> Order { get; init; } = CutOrder.Usual;
 
     public static ShopTerms Usual { get; } = new(ClothTerms.Usual, 1, false, KitTerms.Usual, "USD");
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Kitwright.Cutting;
 using Kitwright.Findings;
 using Kitwright.Measure;
 using Kitwright.Piecing;
@@ -9,6 +10,7 @@ namespace Kitwright.Kits;
 public static class ShopTermsRules
 {
     private const int MostSpareStrips = 20;
+    private const int MostSquareEvery = 100;
 
     private static readonly Length Longest = Length.Yards(1_000);
 
@@ -45,6 +47,20 @@ public static class ShopTermsRules
         if (terms.Cloth.Stages is not (2 or 3))
         {
             findings.Add(Finding.Of("terms.stages", "terms/stages", ("stages", terms.Cloth.Stages)));
+        }
+
+        if (terms.Cloth.Table is { } table)
+        {
+            Check("squaring-loss", table.SquaringLoss, least: Length.Zero);
+            if (table.Layers is not (1 or 2 or 4) || table.SquareEvery is < 0 or > MostSquareEvery)
+            {
+                findings.Add(Finding.Of("terms.table", "terms/table", ("layers", table.Layers), ("every", table.SquareEvery), ("most", MostSquareEvery)));
+            }
+        }
+
+        if (!CutOrder.IsWhole(terms.Order))
+        {
+            findings.Add(Finding.Of("terms.order", "terms/order"));
         }
 
         if (terms.SoldBy is not (LengthUnit.Yard or LengthUnit.Meter))

@@ -32,7 +32,10 @@ internal static class ClothProblems
                     demand,
                     options.SpareStrips,
                     options.Goal
-                );
+                )
+                {
+                    Order = options.Order,
+                };
             }
         }
     }

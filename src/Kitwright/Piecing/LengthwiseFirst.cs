@@ -107,6 +107,7 @@ internal static class LengthwiseFirst
                 Strips = all.Sum(s => s.Times),
                 SubCuts = all.Sum(s => s.Times * s.SubCuts.Sum(c => c.Times)),
                 Trims = all.Sum(s => s.Times * s.SubCuts.Where(c => HeightOf(c.Stack[0]) < s.Height).Sum(c => c.Times)),
+                Passes = BladePasses.Of(problem.Terms, strips.Strips, all[..^strips.Strips.Length], HeightOf),
             },
         };
     }

@@ -26,6 +26,9 @@ public sealed record PlanOptions(ClothTerms Terms, int SpareStrips, CutGoal Goal
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public ImmutableSortedDictionary<string, string>? Pressing { get; init; }
 
+    /// <summary>What counts first in cutting, and what then.</summary>
+    public ImmutableArray<CutAim> Order { get; init; } = CutOrder.Usual;
+
     public static PlanOptions Usual { get; } = new(ClothTerms.Usual, 1, CutGoal.ByTheStep, false, "normal");
 }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using Kitwright.Measure;
 
 namespace Kitwright.Plans;
@@ -11,7 +12,10 @@ namespace Kitwright.Plans;
 /// <param name="Terms">What the plan assumes about cloth and table.</param>
 /// <param name="Demand">The pieces to be cut, by class.</param>
 /// <param name="Strips">First cuts in the order of the table; ids <c>cloth/A/strip/1</c> …</param>
-/// <param name="Cut">Straightening plus all sections and strip heights: the length that the cutting itself takes.</param>
+/// <param name="Cut">
+/// Straightening, all sections and strip heights, and squaring again between them: the length that the cutting itself
+/// takes.
+/// </param>
 /// <param name="Margin">
 /// What the kit adds on top for a mis-cut: whole strips, one by default, from which any one of the pieces can be cut.
 /// </param>
@@ -48,7 +52,7 @@ public sealed record ClothPlan(
     /// </summary>
     private Length LeastCut =>
         Sections.IsEmpty
-            ? Proof.Bound
+            ? Proof.Bound + Terms.SquaringAgain(FewestStrips)
             : Length.Max(
                 Sections.Max(section => section.Length),
                 Length.Inches(
@@ -56,6 +60,17 @@ public sealed record ClothPlan(
                         / Terms.StripLength.InInches
                 )
             );
+
+    /// <summary>No fewer strips hold the pieces, however narrow they lie.</summary>
+    private long FewestStrips =>
+        (long)
+            (
+                Demand.Aggregate(Rational.Zero, (sum, d) => sum + ((d.MayTurn ? Length.Min(d.Width, d.Height) : d.Width).InInches * d.Count))
+                / Terms.StripLength.InInches
+            ).Ceiling();
+
+    /// <summary>What squaring the edge again between the strips takes, in all.</summary>
+    public Length SquaringAgain => Terms.SquaringAgain(Strips.Sum(strip => (long)strip.Times));
 }
 
 /// <summary>
@@ -96,12 +111,32 @@ public sealed record ClothTerms(
             Length.Yards(new(1, 8))
         );
 
+    /// <summary>How strips are cut at the table; null where each is cut in one layer and the edge is squared but once.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public TableTerms? Table { get; init; }
+
+    /// <summary>What squaring the edge again takes in all while so many strips are cut one after the other.</summary>
+    public Length SquaringAgain(long strips) =>
+        Table is { SquareEvery: > 0 } table && strips > 0 ? table.SquaringLoss * (Rational)((strips - 1) / table.SquareEvery) : Length.Zero;
+
     /// <summary>What one strip holds: usable width less the cross trim.</summary>
     public Length StripLength => UsableWidth - CrossTrim;
 
     /// <summary>The least saleable length that is not below <paramref name="need"/>.</summary>
     public Length Purchase(Length need) =>
         Length.Max(MinimumCut, Increments.Select(step => need.RoundUpTo(step)).Min());
+}
+
+/// <summary>How strips are cut at the table.</summary>
+/// <param name="Layers">
+/// In how many layers strips are sub-cut. 2: each is folded once, selvage to selvage, so that a pass of the blade gives two
+/// pieces; what is over from an odd number is cut opened. 4: as 2, two equal strips laid on one another.
+/// </param>
+/// <param name="SquareEvery">After so many strips the edge is squared again; 0 for never.</param>
+/// <param name="SquaringLoss">What that takes each time.</param>
+public sealed record TableTerms(int Layers, int SquareEvery, Length SquaringLoss)
+{
+    public static TableTerms Usual { get; } = new(1, 0, Length.Inches(0, 1, 2));
 }
 
 /// <summary>One class of pieces wanted from the cloth; sizes as in <see cref="CutPiece"/>.</summary>
@@ -149,4 +184,13 @@ public sealed record StackedPiece(PathId Piece, int Times, bool Turned);
 /// the stack is exactly as high as the strip. In two stages: the pieces that are lower than their strip.
 /// </param>
 /// <param name="Surplus">Pieces cut beyond the demand.</param>
-public sealed record ClothFigures(int StripWidths, int Strips, int SubCuts, int Trims, int Surplus);
+public sealed record ClothFigures(int StripWidths, int Strips, int SubCuts, int Trims, int Surplus)
+{
+    /// <summary>
+    /// Passes of the blade where strips are cut in layers; null where they are not. A strip is one pass; a sub-cut's n pieces
+    /// of a folded strip take n / 2, rounded up, and so do their trims; of two equal strips laid on one another both take
+    /// what one takes. Sections are cut in one layer.
+    /// </summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public long? Passes { get; init; }
+}

@@ -63,6 +63,24 @@ public sealed class TermsPageTest(Chromium chromium)
     }
 
     [Fact]
+    public async Task What_counts_first_and_the_layers_of_a_strip_are_kept_and_said_on_the_cut_page()
+    {
+        await using var shop = await Chromium.Shop();
+        await using var visit = await chromium.Open("/shop/terms", shop: shop);
+
+        await visit.Page.GetByLabel("What counts first").SelectOptionAsync("settings");
+        await visit.Page.GetByLabel("Layers in which strips are sub-cut").SelectOptionAsync("two");
+        await visit.AddressHas("try=first:settings,layers:two");
+        await Assertions.Expect(visit.Page.GetByLabel("What counts second")).ToHaveValueAsync("purchase");
+        await visit.Page.Locator(".trial").GetByRole(AriaRole.Button, new() { Name = "Keep it" }).ClickAsync();
+        await visit.AddressLacks("try=");
+
+        await visit.Go("/quilts/ostrel-bay-stars/cut");
+        await Assertions.Expect(visit.Page.Locator(".look")).ToContainTextAsync("What counts first is the fewest ruler settings, then the least cloth");
+        await Assertions.Expect(visit.Page.Locator(".cloth").First).ToContainTextAsync("Fold each strip once, selvage to selvage: two layers a pass.");
+    }
+
+    [Fact]
     public async Task Terms_that_cannot_be_are_said_and_not_kept()
     {
         await using var visit = await chromium.Open("/shop/terms?try=width:-3 in,currency:dollars,nonsense:1");

@@ -99,6 +99,21 @@ public sealed class SheetCutterTest
     }
 
     [Fact]
+    public void A_piece_wider_than_the_folded_cloth_is_named_with_the_remedy()
+    {
+        var roll = new StockSheet(new("sheet/roll"), "roll", Length.Inches(40), null, null, 1);
+        ImmutableArray<SheetDemand> demand = [Piece("A", Length.Inches(30), Length.Inches(3), 4), Piece("B", Length.Inches(5), Length.Inches(5), 20)];
+        Findings.Checked<SheetPlan> With(params ImmutableArray<int> folds) =>
+            SheetCutter.Cut(new(TwoStages with { Folds = folds }, [roll], demand, SheetGoal.Cost), VeryLittle, 0, TestContext.Current.CancellationToken);
+        var folded = With(2);
+
+        Assert.Equal(("sheets.too-wide-folded", "piece/A"), (folded.Findings[0].Rule, folded.Findings[0].Place));
+        Assert.Equal([(new PathId("piece/A"), 4)], folded.Value!.Short.Select(s => (s.Piece, s.Count)));
+        Assert.Empty(SheetChecker.Check(folded.Value));
+        Assert.Empty(With(1, 2).Findings);
+    }
+
+    [Fact]
     public void The_fewest_sheets_are_touched_whatever_they_cost()
     {
         // Six small sheets cost less, two large ones are fewer.

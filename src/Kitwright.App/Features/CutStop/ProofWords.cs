@@ -10,7 +10,7 @@ public static class ProofWords
     public static Message Of(ClothPlan cloth)
     {
         var sections = cloth.Sections.Aggregate(Length.Zero, (sum, section) => sum + section.Length);
-        var strips = cloth.Cut - cloth.Terms.Straightening - sections;
+        var strips = cloth.Cut - cloth.Terms.Straightening - cloth.SquaringAgain - sections;
         var least = cloth.Proof.Bound;
         if (!sections.IsZero)
         {
@@ -39,8 +39,8 @@ public static class ProofWords
 
     /// <summary>
     /// Whether nothing less can be bought. The purchase is rounded up to what a shop sells, so it may be proved least
-    /// where the strips are not.
+    /// where the strips are not. Longer strips, but fewer, might save squaring the edge again.
     /// </summary>
     public static bool LeastPurchase(ClothPlan cloth) =>
-        cloth.PurchaseIsLeast || (cloth.Sections.IsEmpty && cloth.Proof.Status != ProofStatus.Within);
+        cloth.PurchaseIsLeast || (cloth.Sections.IsEmpty && cloth.Proof.Status != ProofStatus.Within && cloth.SquaringAgain.IsZero);
 }

@@ -66,6 +66,7 @@ public static class TermChoices
                 Words("lengths", "role", "fabric"),
                 text => text is "fabric" or "role" ? terms with { OneLengthPerFabric = text == "fabric" } : null
             ),
+            .. CuttingTerms.Of(terms, small, Small),
             new(
                 "currency",
                 terms.Currency,
@@ -86,7 +87,7 @@ public static class TermChoices
         string Large(Length length) => metric ? $"{LengthText.Meters(length)} m" : $"{LengthText.Yards(length)} yd";
     }
 
-    private static Term Size(string name, Length value, IEnumerable<Length> offered, Func<Length, string> text, Func<Length, ShopTerms> change) =>
+    internal static Term Size(string name, Length value, IEnumerable<Length> offered, Func<Length, string> text, Func<Length, ShopTerms> change) =>
         new(
             name,
             text(value),
@@ -133,10 +134,18 @@ public static class TermChoices
         };
 
         ShopTerms Kept(ShopTerms usual) =>
-            usual with { SpareStrips = terms.SpareStrips, OneLengthPerFabric = terms.OneLengthPerFabric, Words = terms.Words, Techniques = terms.Techniques };
+            usual with
+            {
+                SpareStrips = terms.SpareStrips,
+                OneLengthPerFabric = terms.OneLengthPerFabric,
+                Words = terms.Words,
+                Techniques = terms.Techniques,
+                Goal = terms.Goal,
+                Order = terms.Order,
+            };
     }
 
-    private static ImmutableArray<Choice> Words(string term, params ReadOnlySpan<string> values)
+    internal static ImmutableArray<Choice> Words(string term, params ReadOnlySpan<string> values)
     {
         var choices = ImmutableArray.CreateBuilder<Choice>();
         foreach (var value in values)

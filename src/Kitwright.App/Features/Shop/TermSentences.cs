@@ -16,6 +16,8 @@ public static class TermSentences
             Say(terms, "squaring", Slot("straightening"), Slot("load")),
             Say(terms, "sold", ("unit", Marked("sold-by")), Slot("steps"), Slot("least")),
             Say(terms, "kit", Slot("spare"), Slot("lengths")),
+            Say(terms, "table", Slot("layers"), ("every", Marked("square-every")), ("loss", Marked("square-loss"))),
+            Say(terms, "order", Slot("goal"), Slot("first"), Slot("second"), Slot("third"), Slot("fourth"), Slot("fifth")),
             Say(terms, "bolts", Slot("remnant"), ("putUp", Marked("put-up"))),
             Say(terms, "money", Slot("currency"), Slot("words")),
             Say(terms, "ways", Slot("half-square"), Slot("goose"), Slot("hourglass"), Slot("square-in-square"), Slot("row")),

@@ -32,10 +32,22 @@ public static class CutInstructions
             lines.AddRange(section.Beside.Select(strip => new CutLine(strip, words.Beside(section, strip), used)));
         }
 
+        if (Layers(plan) is { } layers)
+        {
+            lines.Add(new(null, layers, used) { UsesCloth = false });
+        }
+
+        if (plan.Terms.Table is { SquareEvery: > 0 } table && !plan.SquaringAgain.IsZero)
+        {
+            lines.Add(new(null, Message.Of("chart.square-again", ("strips", table.SquareEvery), ("length", table.SquaringLoss)), used) { UsesCloth = false });
+        }
+
+        var cut = 0L;
         foreach (var strip in InOrder(plan))
         {
             used += strip.Height * strip.Times;
-            lines.Add(new(strip, words.Next(strip), used));
+            cut += strip.Times;
+            lines.Add(new(strip, words.Next(strip), used + plan.Terms.SquaringAgain(cut)));
         }
 
         return lines.ToImmutable();
@@ -55,10 +67,15 @@ public static class CutInstructions
         var words = new StripWords(plan);
         return
         [
+            .. Layers(plan) is { } layers ? [layers] : (ImmutableArray<Message>)[],
             .. plan.Sections.SelectMany(s => s.Beside.Select(strip => words.Beside(s, strip)).Prepend(words.SubCut(s))),
             .. InOrder(plan).Select(words.SubCut),
         ];
     }
+
+    /// <summary>How strips are laid before they are sub-cut; null where each lies in one layer.</summary>
+    private static Message? Layers(ClothPlan plan) =>
+        plan.Terms.Table is { Layers: > 1 } table && !plan.Strips.IsEmpty ? Message.Of("chart.layers", ("layers", table.Layers)) : null;
 
     /// <summary>The strips as they are cut: widest first; the plan's own order among equals.</summary>
     public static ImmutableArray<StripCut> InOrder(ClothPlan plan) =>
@@ -66,7 +83,11 @@ public static class CutInstructions
 }
 
 /// <summary>One line of the cutting chart.</summary>
-/// <param name="Strip">The strips that it cuts; null where the end is squared.</param>
+/// <param name="Strip">The strips that it cuts; null where the end is squared, and where it says how all strips are cut.</param>
 /// <param name="Say">What to do.</param>
 /// <param name="Used">Length of cloth used when it is done, in inches, straightening included.</param>
-public sealed record CutLine(StripCut? Strip, Message Say, Length Used);
+public sealed record CutLine(StripCut? Strip, Message Say, Length Used)
+{
+    /// <summary>False where the line only says how the strips after it are cut.</summary>
+    public bool UsesCloth { get; init; } = true;
+}

@@ -14,6 +14,12 @@ public static class Leftovers
     /// <summary>Leftovers are kept from a strip of 2 1/2 in on, each way (common practice, no source).</summary>
     public static Length UsualLeast { get; } = Length.Inches(2, 1, 2);
 
+    /// <summary>Of all lengths of a plan, with the cloth that each is of: what the next plan can be cut from.</summary>
+    public static ImmutableArray<ClothLeftover> Of(QuiltPlan plan) =>
+        [
+            .. plan.Cloths.SelectMany(cloth => Of(cloth, UsualLeast).Select(left => new ClothLeftover(cloth.Id, left.Width, left.Height, left.Count))),
+        ];
+
     /// <summary>Of one length of fabric as it is bought. Its end holds the margin, if nothing goes wrong.</summary>
     /// <param name="least">Both sides are at least so long.</param>
     public static ImmutableArray<Leftover> Of(ClothPlan plan, Length least)
@@ -92,3 +98,8 @@ public sealed record Leftover(Length Width, Length Height, int Count)
 {
     internal Leftover Swapped => new(Height, Width, Count);
 }
+
+/// <summary>Equal rectangles that are left of one cloth of a plan.</summary>
+/// <param name="Width">Across the fabric.</param>
+/// <param name="Height">Along the fabric.</param>
+public sealed record ClothLeftover(PathId Cloth, Length Width, Length Height, int Count);

@@ -81,13 +81,27 @@ public sealed record SheetIntake(SheetGrid? Grid, ImmutableArray<Finding> Findin
     }
 
     private static Finding NoSheet(SheetProblem problem, SheetDemand demand) =>
-        Finding.Of(
+        problem.Sheets is [{ Height: null } roll] && Layers(problem.Terms) > 1 && Narrowest(demand) <= roll.Width - problem.Terms.TrimAcross
+            ? Finding.Of(
+                "sheets.too-wide-folded",
+                demand.Piece.Value,
+                ("label", demand.Label),
+                ("width", Narrowest(demand)),
+                ("layers", Layers(problem.Terms)),
+                ("room", (roll.Width - problem.Terms.TrimAcross) / (Rational)Layers(problem.Terms))
+            )
+        : Finding.Of(
             demand.MayTurn || problem.Sheets.Length == 0 ? "sheets.too-large" : "sheets.too-large-unturned",
             demand.Piece.Value,
             ("label", demand.Label),
             ("width", demand.Width),
             ("height", demand.Height)
         );
+
+    /// <summary>A roll's strips are cut in so many layers at least; a piece must fit one of them.</summary>
+    private static int Layers(SheetTerms terms) => terms.Folds.IsDefaultOrEmpty ? 1 : terms.Folds.Min();
+
+    private static Length Narrowest(SheetDemand demand) => demand.MayTurn ? Length.Min(demand.Width, demand.Height) : demand.Width;
 
     private static GridSheet? ToGrid(StockSheet sheet, SheetTerms terms, Length unit, Rational costUnit)
     {
@@ -106,7 +120,8 @@ public sealed record SheetIntake(SheetGrid? Grid, ImmutableArray<Finding> Findin
     {
         var demand = problem.Demand[index];
         var (width, height) = ((int)(demand.Width / unit).Numerator, (int)(demand.Height / unit).Numerator);
-        bool Holds(int s, int w, int h) => w <= sheets[s].Width && h <= (sheets[s].Height ?? int.MaxValue);
+        bool Holds(int s, int w, int h) =>
+            w <= (sheets[s].Height is null ? sheets[s].Width / Layers(problem.Terms) : sheets[s].Width) && h <= (sheets[s].Height ?? int.MaxValue);
         return new(
             width,
             height,
