@@ -30,7 +30,7 @@ internal static class MadeVerbs
         }
 
         var planned = QuiltVerbs.Planned(quilt, query.Plan, workbench, cancel);
-        var (test, bad) = AccuracyCommand.Read(query.Across, query.Middle);
+        var (test, bad) = AccuracyCommand.Read(query.Across, query.Middle, quilt.Value?.Units ?? Measure.LengthUnit.Inch);
         return planned.Plan is { } plan && bad.IsEmpty
             ? ApiAnswer.Json(AccuracyCommand.Answer(plan, test, quilts, planned.Findings, Languages.Of(quilt.Value!, workbench.Terms)))
             : ApiAnswer.Refused([.. planned.Findings, .. bad]);
@@ -85,7 +85,7 @@ internal static class MadeVerbs
         }
 
         var pdf = new MemoryStream();
-        TemplateBook.Write(found, paper, pdf);
+        TemplateBook.Write(found, paper, pdf, Languages.Of(found, workbench.Terms));
         pdf.Position = 0;
         return Results.File(pdf, "application/pdf");
     }

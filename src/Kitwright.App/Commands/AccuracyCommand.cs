@@ -39,8 +39,8 @@ internal static class AccuracyCommand
             (parsed, cancel) =>
             {
                 var output = parsed.InvocationConfiguration.Output;
-                var (test, bad) = Read(parsed.GetValue(across), parsed.GetValue(middle));
                 var planned = options.Plan(parsed, parsed.GetValue(quilt)!, cancel);
+                var (test, bad) = Read(parsed.GetValue(across), parsed.GetValue(middle), planned.Language.Units.Sizes);
                 ImmutableArray<Finding> findings = [.. planned.Findings, .. bad];
                 var good = planned.Plan is not null && bad.IsEmpty;
                 var hands = test?.Hands(Hands.Usual) ?? Hands.Usual;
@@ -52,16 +52,16 @@ internal static class AccuracyCommand
                     Report.WriteJson(
                         output,
                         good
-                            ? Answer(planned.Plan!, test, parsed.GetValue(quilts), findings, Catalog.English)
+                            ? Answer(planned.Plan!, test, parsed.GetValue(quilts), findings, planned.Language)
                             : new { format = Format, version = Version, accuracy, sentences = Array.Empty<string>(), findings = Report.Json(findings) }
                     );
                 }
                 else
                 {
-                    Report.Write(output, findings);
+                    Report.Write(output, findings, planned.Language);
                     foreach (var line in tested.AddRange(words))
                     {
-                        output.WriteLine(Catalog.English.Say(line));
+                        output.WriteLine(planned.Language.Say(line));
                     }
                 }
 
@@ -87,18 +87,20 @@ internal static class AccuracyCommand
     }
 
     /// <summary>A seam test needs both measures, and neither half an inch off.</summary>
-    public static (SeamTest? Test, ImmutableArray<Finding> Findings) Read(string? across, string? middle)
+    public static (SeamTest? Test, ImmutableArray<Finding> Findings) Read(string? across, string? middle, LengthUnit units)
     {
         if (across is null && middle is null)
         {
             return (null, []);
         }
 
-        if (!LengthText.TryParse(across, out var whole) || !LengthText.TryParse(middle, out var center) || !new SeamTest(whole, center).IsPlausible)
+        if (!LengthText.TryParse(across, out var whole, units) || !LengthText.TryParse(middle, out var center, units) || !Test(whole, center).IsPlausible)
         {
             return (null, [Finding.Of("accuracy.test-bad", "seam test", ("across", across ?? "?"), ("middle", middle ?? "?"))]);
         }
 
-        return (new(whole, center), []);
+        return (Test(whole, center), []);
+
+        SeamTest Test(Length all, Length one) => new(all, one) { Units = units };
     }
 }

@@ -12,9 +12,8 @@ internal static class Report
     public static int ExitFor(IEnumerable<Finding> findings) =>
         findings.Any(f => f.Weight == Weight.Fault) ? ExitCode.Findings : ExitCode.Good;
 
-    public static void Write(TextWriter output, ImmutableArray<Finding> findings)
+    public static void Write(TextWriter output, ImmutableArray<Finding> findings, Catalog words)
     {
-        var words = Catalog.English;
         foreach (var finding in findings)
         {
             output.WriteLine(

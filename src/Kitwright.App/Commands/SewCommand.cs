@@ -35,7 +35,7 @@ internal static class SewCommand
                 }
                 else
                 {
-                    Report.Write(output, planned.Findings);
+                    Report.Write(output, planned.Findings, planned.Language);
                     if (planned.Plan is { } plan)
                     {
                         SewText.Write(output, plan, planned.Language);

@@ -59,7 +59,7 @@ public static class AccuracyWords
         var off = test.NeedleOffset;
         return
         [
-            Message.Of("accuracy.test", ("across", test.Across), ("middle", test.Middle), ("acrossWanted", SeamTest.AcrossWanted), ("middleWanted", SeamTest.MiddleWanted)),
+            Message.Of("accuracy.test", ("across", test.Across), ("middle", test.Middle), ("acrossWanted", test.AcrossWanted), ("middleWanted", test.MiddleWanted)),
             Message.Of("accuracy.needle", ("way", off.Sign > 0 ? "toward" : off.Sign < 0 ? "away" : "none"), ("by", off.Sign < 0 ? -off : off)),
             .. test.CutWider.IsZero
                 ? ImmutableArray<Message>.Empty

@@ -4,15 +4,20 @@ namespace Kitwright.Accuracy;
 
 /// <summary>
 /// The one-minute seam test: three strips of 1 1/2 in, sewn side by side, pressed and cooled, must measure 3 1/2 in, and
-/// the middle one 1 in ([QCON], [SIB]).
+/// the middle one 1 in ([QCON], [SIB]). For who sews in centimeters the same with strips of 4 cm and seams of 7.5 mm: 9 cm
+/// and 2.5 cm (own arithmetic).
 /// </summary>
 /// <param name="Across">All three strips, measured.</param>
 /// <param name="Middle">The middle strip from seam to seam, measured.</param>
 public sealed record SeamTest(Length Across, Length Middle)
 {
-    public static Length Strip { get; } = Length.Inches(1, 1, 2);
-    public static Length AcrossWanted { get; } = Length.Inches(3, 1, 2);
-    public static Length MiddleWanted { get; } = Length.Inch;
+    /// <summary>Which of the two tests it is: inches or centimeters.</summary>
+    public LengthUnit Units { get; init; } = LengthUnit.Inch;
+
+    public Length AcrossWanted => Metric ? Length.Millimeters(90) : Length.Inches(3, 1, 2);
+    public Length MiddleWanted => Metric ? Length.Millimeters(25) : Length.Inch;
+
+    private bool Metric => Units == LengthUnit.Centimeter;
 
     /// <summary>Half an inch either way is no seam allowance any more.</summary>
     public static Length MostOff { get; } = Length.Inches(0, 1, 2);
