@@ -47,7 +47,7 @@ public sealed partial class WordsOptionTest
         Assert.DoesNotContain("atting", british, StringComparison.Ordinal);
 
         // A border that is cut along the selvage says so.
-        var quilt = JsonNode.Parse(await File.ReadAllTextAsync(Run.Stars))!;
+        var quilt = JsonNode.Parse(await File.ReadAllTextAsync(Run.Stars, TestContext.Current.CancellationToken))!;
         quilt["borders"]![0]!["grain"] = "lengthwise";
         var path = Run.Temporary(quilt.ToJsonString());
         Assert.Contains("along the selvage", (await Run.Of("plan", path)).Output, StringComparison.Ordinal);
