@@ -18,6 +18,9 @@ public sealed class CutToShapeTest
     [InlineData("a 0,0 4,0 8,8 4,8|b 4,0 8,0 8,8|c 0,0 4,8 0,8", true)]
     [InlineData("a 0,0 8,0 6,4 2,4|b 0,0 2,4 0,4|b 8,0 8,4 6,4|c 0,4 8,4 8,8 0,8", true)]
     [InlineData("a 0,0 3,0 8,5 8,8 5,8 0,3|b 3,0 8,0 8,5|c 0,3 5,8 0,8", false)]
+    [InlineData("a 0,0 2,0 2,8|b 0,0 2,8 0,8|c 2,0 8,0 8,8 2,8", true)]
+    [InlineData("a 0,0 1,0 1,8|b 0,0 1,8 0,8|c 1,0 8,0 8,8 1,8", true)]
+    [InlineData("a 3,0 5,0 4,8|b 0,0 3,0 4,8 0,8|c 5,0 8,0 8,8 4,8", true)]
     public void It_comes_out_either_way_round(string patches, bool handed)
     {
         foreach (var mirror in new[] { false, true })

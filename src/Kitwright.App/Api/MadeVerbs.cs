@@ -85,7 +85,7 @@ internal static class MadeVerbs
         }
 
         var pdf = new MemoryStream();
-        TemplateBook.Write(found, paper, pdf);
+        TemplateBook.Write(found, paper, pdf, Languages.Of(found, workbench.Terms));
         pdf.Position = 0;
         return Results.File(pdf, "application/pdf");
     }

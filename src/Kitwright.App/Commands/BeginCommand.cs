@@ -59,7 +59,7 @@ internal static class BeginCommand
                 }
             }
 
-            Report.Write(output, findings);
+            Report.Write(output, findings, Inputs.Language(parsed, made.Value));
             return Report.ExitFor(findings);
         });
         return command;

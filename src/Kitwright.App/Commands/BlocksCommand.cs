@@ -33,10 +33,10 @@ internal static class BlocksCommand
 
             foreach (var chapter in chosen.GroupBy(b => b.Family))
             {
-                output.WriteLine(Catalog.English.Say(BookBlock.ChapterOf(chapter.Key)));
+                output.WriteLine(Inputs.Language(parsed).Say(BookBlock.ChapterOf(chapter.Key)));
                 foreach (var block in chapter)
                 {
-                    output.WriteLine(Inputs.Say("blocks.line", ("id", block.Id), ("name", block.Name), ("patches", block.Patches.Length)));
+                    output.WriteLine(Inputs.Language(parsed).Say("blocks.line", ("id", block.Id), ("name", block.Name), ("patches", block.Patches.Length)));
                 }
             }
 
@@ -60,11 +60,11 @@ internal static class BlocksCommand
             }
             else if (found.Value is { } block)
             {
-                Show(output, block);
+                Show(output, block, Inputs.Language(parsed));
             }
             else
             {
-                Report.Write(output, found.Findings);
+                Report.Write(output, found.Findings, Inputs.Language(parsed));
             }
 
             return Report.ExitFor(found.Findings);
@@ -91,7 +91,7 @@ internal static class BlocksCommand
                 output.Write(BlockFile.Write(found.Value));
             }
 
-            Report.Write(output, findings);
+            Report.Write(output, findings, Inputs.Language(parsed));
             return Report.ExitFor(findings);
         });
         return command;
@@ -119,10 +119,10 @@ internal static class BlocksCommand
 
     private static int Count(BookBlock block, string role) => block.Patches.Count(p => p.Role == role);
 
-    private static void Show(TextWriter output, BookBlock block)
+    private static void Show(TextWriter output, BookBlock block, Catalog words)
     {
         output.WriteLine(
-            Inputs.Say(
+            words.Say(
                 "blocks.shown",
                 ("name", block.Name),
                 ("family", BookBlock.ChapterOf(block.Family)),
@@ -133,7 +133,7 @@ internal static class BlocksCommand
         );
         foreach (var role in block.Roles)
         {
-            output.WriteLine(Inputs.Say("blocks.role", ("role", role.Name), ("patches", Count(block, role.Id))));
+            output.WriteLine(words.Say("blocks.role", ("role", role.Name), ("patches", Count(block, role.Id))));
         }
     }
 }

@@ -28,21 +28,22 @@ internal static class BookletCommand
             {
                 var output = parsed.InvocationConfiguration.Output;
                 var (sewist, bad) = who.Read(parsed);
-                List<Finding> findings = bad.IsEmpty
+                var (findings, language) = bad.IsEmpty
                     ? Print(
                         parsed.GetValue(quilt)!,
                         parsed.GetValue(colorway),
                         parsed.GetValue(stock),
                         parsed.GetValue(paper),
                         parsed.GetValue(path)!,
+                        Inputs.WordsOf(parsed),
                         sewist,
                         cancel
                     )
-                    : [.. bad];
-                Report.Write(output, [.. findings]);
+                    : ([.. bad], Catalog.English);
+                Report.Write(output, [.. findings], language);
                 if (Report.ExitFor(findings) == ExitCode.Good)
                 {
-                    output.WriteLine(Catalog.English.Say("command.wrote", ("path", parsed.GetValue(path)!)));
+                    output.WriteLine(language.Say("command.wrote", ("path", parsed.GetValue(path)!)));
                 }
 
                 return Task.FromResult(Report.ExitFor(findings));
@@ -51,12 +52,13 @@ internal static class BookletCommand
         return command;
     }
 
-    private static List<Finding> Print(
+    private static (List<Finding> Findings, Catalog Language) Print(
         string quiltPath,
         string? colorway,
         string? stockPath,
         PaperSize? paper,
         string path,
+        TradeWords words,
         Sewist sewist,
         CancellationToken cancel
     )
@@ -66,19 +68,20 @@ internal static class BookletCommand
         List<Finding> findings = [.. quilt.Findings, .. shelf.Findings];
         if (quilt.Value is null || shelf.Value is null)
         {
-            return findings;
+            return (findings, Catalog.For(words, Units.OfTemplates));
         }
 
+        var language = Languages.Of(quilt.Value, words);
         if (PublicQuilt.NoBooklet(quilt.Value) is { } refused)
         {
-            return [.. findings, refused];
+            return ([.. findings, refused], language);
         }
 
         var (chosen, unknown) = Inputs.Find(quilt.Value, colorway);
         findings.AddRange(unknown);
         if (unknown.Length > 0)
         {
-            return findings;
+            return (findings, language);
         }
 
         var options = Standing.OptionsFor(quilt.Value);
@@ -92,13 +95,13 @@ internal static class BookletCommand
         findings.AddRange(planned.Findings);
         if (planned.Plan is { } plan)
         {
-            var fault = InputFile.Write(path, stream => Booklet.Write(quilt.Value, plan, shelf.Value, paper ?? Papers.UsualFor(quilt.Value), Languages.Of(quilt.Value), stream, sewist));
+            var fault = InputFile.Write(path, stream => Booklet.Write(quilt.Value, plan, shelf.Value, paper ?? Papers.UsualFor(quilt.Value), language, stream, sewist));
             if (fault is not null)
             {
                 findings.Add(fault);
             }
         }
 
-        return findings;
+        return (findings, language);
     }
 }

@@ -17,6 +17,7 @@ internal static class CheckCommand
         command.SetAction(parsed =>
         {
             var output = parsed.InvocationConfiguration.Output;
+            var words = Inputs.Language(parsed);
             var bytes = InputFile.Read(parsed.GetValue(path)!);
             var plan = bytes.Value is null
                 ? Checked<QuiltPlan>.Failed(bytes.Findings)
@@ -28,11 +29,11 @@ internal static class CheckCommand
             }
             else
             {
-                Report.Write(output, findings);
+                Report.Write(output, findings, words);
                 if (Report.ExitFor(findings) == ExitCode.Good)
                 {
                     output.WriteLine(
-                        Catalog.English.Say("command.check.good", ("pieces", plan.Value!.Pieces.Sum(p => p.Count)))
+                        words.Say("command.check.good", ("pieces", plan.Value!.Pieces.Sum(p => p.Count)))
                     );
                 }
             }

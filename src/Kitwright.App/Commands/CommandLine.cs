@@ -28,6 +28,7 @@ public static class CommandLine
             SizesCommand.Make(),
             ServeCommand.Make(),
             SchemaCommand.Make(),
+            Inputs.Words(),
         };
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)

@@ -29,10 +29,10 @@ internal static class CutCommand
                 }
                 else
                 {
-                    Report.Write(output, findings);
+                    Report.Write(output, findings, Inputs.Language(parsed));
                     if (cut is not null)
                     {
-                        CutText.Write(output, cut);
+                        CutText.Write(output, cut, Inputs.Language(parsed));
                     }
                 }
 

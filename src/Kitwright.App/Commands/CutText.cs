@@ -7,22 +7,21 @@ namespace Kitwright.App.Commands;
 /// <summary>A cut list's plan as a sheet of instructions for the table.</summary>
 internal static class CutText
 {
-    public static void Write(TextWriter output, CutOutcome cut)
+    public static void Write(TextWriter output, CutOutcome cut, Catalog words)
     {
         foreach (var cloth in cut.Cloths)
         {
-            Write(output, cloth);
-            Left(output, cloth);
+            Write(output, cloth, words);
+            Left(output, cloth, words);
         }
 
-        Figures(output, cut);
-        output.WriteLine(Catalog.English.Say("print.caution.cutter.1"));
-        output.WriteLine(Catalog.English.Say("print.caution.cutter.2"));
+        Figures(output, cut, words);
+        output.WriteLine(words.Say("print.caution.cutter.1"));
+        output.WriteLine(words.Say("print.caution.cutter.2"));
     }
 
-    private static void Write(TextWriter output, ClothCut cloth)
+    private static void Write(TextWriter output, ClothCut cloth, Catalog words)
     {
-        var words = Catalog.English;
         var used = Length.Zero;
         string InUnits(Length length) => (cloth.Width with { Length = length }).ToString();
         if (cloth.Cloth is { } label)
@@ -64,7 +63,7 @@ internal static class CutText
         }
     }
 
-    private static void Left(TextWriter output, ClothCut cloth)
+    private static void Left(TextWriter output, ClothCut cloth, Catalog words)
     {
         if (!cloth.Leftovers.IsEmpty)
         {
@@ -74,7 +73,7 @@ internal static class CutText
                 ("height", left.Length.ToString()),
                 ("width", left.Width.ToString())
             ));
-            output.WriteLine(Catalog.English.Say("cut.instructions.left", ("leftovers", each.ToImmutableArray())));
+            output.WriteLine(words.Say("cut.instructions.left", ("leftovers", each.ToImmutableArray())));
         }
     }
 
@@ -113,9 +112,8 @@ internal static class CutText
         );
     }
 
-    private static void Figures(TextWriter output, CutOutcome cut)
+    private static void Figures(TextWriter output, CutOutcome cut, Catalog words)
     {
-        var words = Catalog.English;
         if (!cut.Short.IsEmpty)
         {
             output.WriteLine(words.Say("cut.instructions.short"));

@@ -33,7 +33,7 @@ internal static class DrawCommand
                 }
             }
 
-            Report.Write(output, findings);
+            Report.Write(output, findings, Inputs.Language(parsed, read.Value));
             return Report.ExitFor(findings);
         });
         return command;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text;
+using Kitwright.App.Web;
 using Kitwright.Exchange;
 using Kitwright.Fabrics;
 using Kitwright.Findings;
@@ -12,6 +13,8 @@ namespace Kitwright.App.Commands;
 /// <summary>Arguments and files that several verbs share.</summary>
 internal static class Inputs
 {
+    private const string WordsName = "--words";
+
     public static Argument<string> Quilt() => new("QUILT") { Description = Say("command.quilt") };
 
     public static Option<string?> Stock() => new("--stock") { Description = Say("command.stock") };
@@ -19,6 +22,23 @@ internal static class Inputs
     public static Option<string?> Colorway() => new("--colorway") { Description = Say("command.colorway") };
 
     public static Option<bool> Json() => new("--json") { Description = Say("command.json") };
+
+    /// <summary>Whose words of the trade the answer has; given to the root, so that every verb takes it.</summary>
+    public static Option<TradeWords> Words() =>
+        new(WordsName)
+        {
+            Description = Say("command.words"),
+            DefaultValueFactory = _ => TradeWords.American,
+            Recursive = true,
+        };
+
+    public static TradeWords WordsOf(ParseResult parsed) => parsed.GetValue<TradeWords>(WordsName);
+
+    /// <summary>The language of an answer that is about no quilt.</summary>
+    public static Catalog Language(ParseResult parsed) => Catalog.For(WordsOf(parsed), Units.OfTemplates);
+
+    /// <summary>The language of an answer about a quilt, in its units; where it could not be read, in inches.</summary>
+    public static Catalog Language(ParseResult parsed, Quilt? quilt) => quilt is null ? Language(parsed) : Languages.Of(quilt, WordsOf(parsed));
 
     public static string Say(string key, params ReadOnlySpan<(string Name, object Value)> slots) => Catalog.English.Say(key, slots);
 

@@ -41,6 +41,7 @@ internal static class KitsCommand
                     parsed.GetValue(each),
                     parsed.GetValue(want) ?? [],
                     parsed.GetValue(backing),
+                    Inputs.WordsOf(parsed),
                     cancel
                 );
                 if (parsed.GetValue(json))
@@ -58,7 +59,7 @@ internal static class KitsCommand
                 }
                 else
                 {
-                    Report.Write(output, kits.Findings);
+                    Report.Write(output, kits.Findings, language);
                     if (kits.Value is { } plan)
                     {
                         KitText.Write(output, plan, language);
@@ -77,6 +78,7 @@ internal static class KitsCommand
         int each,
         string[] want,
         bool withBacking,
+        TradeWords words,
         CancellationToken cancel
     )
     {
@@ -84,13 +86,13 @@ internal static class KitsCommand
         var shelf = Inputs.ReadStock(stockPath);
         if (quilt.Value is null || shelf.Value is null)
         {
-            return (new(null, [.. quilt.Findings, .. shelf.Findings]), Catalog.English);
+            return (new(null, [.. quilt.Findings, .. shelf.Findings]), Catalog.For(words, Units.OfTemplates));
         }
 
         var wanted = Wanted(quilt.Value, each, want);
         if (wanted.Value is null)
         {
-            return (new(null, wanted.Findings), Catalog.English);
+            return (new(null, wanted.Findings), Languages.Of(quilt.Value, words));
         }
 
         var options = Standing.OptionsFor(quilt.Value);
@@ -105,7 +107,7 @@ internal static class KitsCommand
             BoltBudget.Planning,
             cancel
         );
-        return (new(kits.Value, [.. quilt.Findings, .. shelf.Findings, .. kits.Findings]), Languages.Of(quilt.Value));
+        return (new(kits.Value, [.. quilt.Findings, .. shelf.Findings, .. kits.Findings]), Languages.Of(quilt.Value, words));
     }
 
     /// <param name="want">NAME=COUNT.</param>

@@ -47,7 +47,7 @@ internal static class PlanCommand
                 }
                 else
                 {
-                    Report.Write(output, planned.Findings);
+                    Report.Write(output, planned.Findings, planned.Language);
                     if (planned.Plan is { } plan)
                     {
                         PlanText.Write(output, plan, planned.Language, parsed.GetValue(why));
@@ -172,15 +172,16 @@ internal sealed class PlanningOptions
     {
         var quilt = Inputs.ReadQuilt(quiltPath);
         var shelf = Inputs.ReadStock(parsed.GetValue(stock));
+        var language = Inputs.Language(parsed, quilt.Value);
         if (quilt.Value is null || shelf.Value is null)
         {
-            return new(null, Trace.None, [.. quilt.Findings, .. shelf.Findings]);
+            return new PlannedQuilt(null, Trace.None, [.. quilt.Findings, .. shelf.Findings]) with { Language = language };
         }
 
         var (chosen, findings) = Inputs.Find(quilt.Value, parsed.GetValue(colorway));
         if (findings.Length > 0)
         {
-            return new(null, Trace.None, findings);
+            return new PlannedQuilt(null, Trace.None, findings) with { Language = language };
         }
 
         var options = Read(parsed, quilt.Value);
@@ -191,6 +192,6 @@ internal sealed class PlanningOptions
             options,
             Cutters.Named(options.Budget, cancel)
         );
-        return planned with { Language = Languages.Of(quilt.Value), Findings = [.. quilt.Findings, .. shelf.Findings, .. planned.Findings] };
+        return planned with { Language = language, Findings = [.. quilt.Findings, .. shelf.Findings, .. planned.Findings] };
     }
 }

@@ -32,7 +32,8 @@ internal static class SchemaCommand
             {
                 Report.Write(
                     output,
-                    [Finding.Of("command.schema.unknown", "NAME", ("name", wanted), ("names", string.Join(", ", names)))]
+                    [Finding.Of("command.schema.unknown", "NAME", ("name", wanted), ("names", string.Join(", ", names)))],
+                    Inputs.Language(parsed)
                 );
                 return ExitCode.Findings;
             }

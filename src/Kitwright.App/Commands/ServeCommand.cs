@@ -48,7 +48,7 @@ internal static class ServeCommand
                 }
                 catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
                 {
-                    Report.Write(output, [Finding.Of("serve.cannot-start", "serve", ("why", fault.Message))]);
+                    Report.Write(output, [Finding.Of("serve.cannot-start", "serve", ("why", fault.Message))], Inputs.Language(parsed));
                     return ExitCode.Findings;
                 }
             }

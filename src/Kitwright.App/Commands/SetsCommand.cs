@@ -8,6 +8,7 @@ using Kitwright.Print.Drawing;
 using Kitwright.Print.Pictures;
 using Kitwright.Quilts;
 using Kitwright.Settings;
+using Kitwright.Words;
 
 namespace Kitwright.App.Commands;
 
@@ -34,7 +35,7 @@ internal static class SetsCommand
             var found = Read(parsed.GetValue(id)!);
             if (found.Value is not { } book)
             {
-                return Tell(output, parsed.GetValue(json), null, found.Findings);
+                return Tell(output, parsed.GetValue(json), null, found.Findings, Inputs.Language(parsed));
             }
 
             var block = book.At(Length.Inches(book.Grid.Columns));
@@ -47,7 +48,7 @@ internal static class SetsCommand
                 findings = [.. findings, .. files.Write(parsed, parsed.GetValue(json) ? TextWriter.Null : output, file)];
             }
 
-            return Tell(output, parsed.GetValue(json), Counted(book, parsed.GetValue(mirrored)), findings);
+            return Tell(output, parsed.GetValue(json), Counted(book, parsed.GetValue(mirrored)), findings, Inputs.Language(parsed));
         });
         return command;
     }
@@ -106,7 +107,7 @@ internal static class SetsCommand
         return role => roles[role];
     }
 
-    private static int Tell(TextWriter output, bool json, Answer? answer, ImmutableArray<Finding> findings)
+    private static int Tell(TextWriter output, bool json, Answer? answer, ImmutableArray<Finding> findings, Catalog words)
     {
         if (json)
         {
@@ -116,14 +117,14 @@ internal static class SetsCommand
 
         if (answer is not null)
         {
-            output.WriteLine(Inputs.Say("sets.block", ("block", answer.Block), ("symmetry", answer.Symmetry), ("looks", answer.Looks)));
+            output.WriteLine(words.Say("sets.block", ("block", answer.Block), ("symmetry", answer.Symmetry), ("looks", answer.Looks)));
             foreach (var repeat in answer.Repeats)
             {
-                output.WriteLine(Inputs.Say("sets.repeat", ("side", repeat.Side), ("different", repeat.Different), ("symmetric", repeat.Symmetric)));
+                output.WriteLine(words.Say("sets.repeat", ("side", repeat.Side), ("different", repeat.Different), ("symmetric", repeat.Symmetric)));
             }
         }
 
-        Report.Write(output, findings);
+        Report.Write(output, findings, words);
         return Report.ExitFor(findings);
     }
 }

@@ -35,7 +35,7 @@ internal static class SizesCommand
                 {
                     var (chosen, unknown) = Inputs.Find(found, parsed.GetValue(colorway));
                     var target = new SizeTarget(first.Width, first.Height, wanted.DrawUp(parsed));
-                    var options = PlanOptions.Usual with { Budget = "while-you-type" };
+                    var options = Standing.OptionsFor(found) with { Budget = "while-you-type" };
                     var sizes = SizePlanning.Of(
                         found,
                         target,
@@ -45,7 +45,7 @@ internal static class SizesCommand
                     ways = unknown.IsEmpty && sizes.Value is { } planned ? planned.Ways : [];
                 }
 
-                Tell(output, parsed.GetValue(json), ways, findings);
+                Tell(output, parsed.GetValue(json), ways, findings, Inputs.Language(parsed, read.Value));
                 return Task.FromResult(Report.ExitFor(findings));
             }
         );
@@ -64,7 +64,7 @@ internal static class SizesCommand
 
     private static Message Published(NamedTarget target) => Message.Of("web.size", ("width", target.Reading!.Width), ("height", target.Reading.Height));
 
-    private static void Tell(TextWriter output, bool json, ImmutableArray<PlannedSize> ways, ImmutableArray<Finding> findings)
+    private static void Tell(TextWriter output, bool json, ImmutableArray<PlannedSize> ways, ImmutableArray<Finding> findings, Catalog words)
     {
         if (json)
         {
@@ -72,14 +72,14 @@ internal static class SizesCommand
             return;
         }
 
-        Report.Write(output, findings);
+        Report.Write(output, findings, words);
         foreach (var (i, way) in ways.Index())
         {
-            output.WriteLine(Inputs.Say("sizes.line", ("number", i + 1), ("way", SizeWords.Way(way.Way)), ("size", SizeWords.Size(way.Way))));
+            output.WriteLine(words.Say("sizes.line", ("number", i + 1), ("way", SizeWords.Way(way.Way)), ("size", SizeWords.Size(way.Way))));
             output.WriteLine(
                 way is { Cloth: { } cloth, Seconds: { } seconds }
-                    ? Inputs.Say("sizes.cloth", ("length", cloth), ("time", Duration.Say(seconds)))
-                    : Inputs.Say("sizes.no-plan")
+                    ? words.Say("sizes.cloth", ("length", cloth), ("time", Duration.Say(seconds)))
+                    : words.Say("sizes.no-plan")
             );
         }
     }

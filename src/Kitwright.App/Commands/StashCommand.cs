@@ -54,11 +54,11 @@ internal static class StashCommand
                 }
                 else
                 {
-                    Report.Write(output, findings);
+                    Report.Write(output, findings, planned.Language);
                     if (cut is not null)
                     {
-                        CutText.Write(output, cut);
-                        output.WriteLine(Inputs.Say(Report.ExitFor(findings) == ExitCode.Good ? "command.stash.enough" : "command.stash.short"));
+                        CutText.Write(output, cut, planned.Language);
+                        output.WriteLine(planned.Language.Say(Report.ExitFor(findings) == ExitCode.Good ? "command.stash.enough" : "command.stash.short"));
                     }
                 }
 

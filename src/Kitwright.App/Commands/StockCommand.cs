@@ -41,7 +41,7 @@ internal static class StockCommand
                     parsed.GetValue(column) ?? [],
                     cancel
                 );
-                Answer(parsed.InvocationConfiguration.Output, import, parsed.GetValue(json));
+                Answer(parsed.InvocationConfiguration.Output, import, parsed.GetValue(json), Inputs.Language(parsed));
                 return import.Value is null ? ExitCode.Findings : Report.ExitFor(import.Findings);
             }
         );
@@ -107,7 +107,7 @@ internal static class StockCommand
         return Checked<ImmutableDictionary<StockColumn, string>>.Of(names.ToImmutable());
     }
 
-    private static void Answer(TextWriter output, Checked<StockImport> import, bool json)
+    private static void Answer(TextWriter output, Checked<StockImport> import, bool json, Catalog words)
     {
         if (json)
         {
@@ -115,33 +115,33 @@ internal static class StockCommand
             return;
         }
 
-        Report.Write(output, import.Findings);
+        Report.Write(output, import.Findings, words);
         if (import.Value is not { } done)
         {
             return;
         }
 
-        output.WriteLine(Catalog.English.Say(ImportWords.Sum(done)));
-        List(output, done.NewFabrics, ImportWords.New);
-        List(output, done.ChangedFabrics, ImportWords.Changed);
-        List(output, done.Received, ImportWords.Received);
-        List(output, done.Counted, ImportWords.Counted);
+        output.WriteLine(words.Say(ImportWords.Sum(done)));
+        List(output, done.NewFabrics, ImportWords.New, words);
+        List(output, done.ChangedFabrics, ImportWords.Changed, words);
+        List(output, done.Received, ImportWords.Received, words);
+        List(output, done.Counted, ImportWords.Counted, words);
         if (done.NotInFile.Length > 0)
         {
-            output.WriteLine(Catalog.English.Say("stock.import.left", ("count", done.NotInFile.Length)));
+            output.WriteLine(words.Say("stock.import.left", ("count", done.NotInFile.Length)));
         }
     }
 
-    private static void List<T>(TextWriter output, ImmutableArray<T> items, Func<T, Message> say)
+    private static void List<T>(TextWriter output, ImmutableArray<T> items, Func<T, Message> say, Catalog words)
     {
         foreach (var item in items.Take(MostLines))
         {
-            output.WriteLine("  " + Catalog.English.Say(say(item)));
+            output.WriteLine("  " + words.Say(say(item)));
         }
 
         if (items.Length > MostLines)
         {
-            output.WriteLine("  " + Catalog.English.Say("stock.import.more", ("count", items.Length - MostLines)));
+            output.WriteLine("  " + words.Say("stock.import.more", ("count", items.Length - MostLines)));
         }
     }
 }

@@ -23,10 +23,10 @@ internal static class TemplatesCommand
                 var size = parsed.GetValue(paper) ?? Papers.UsualFor(found);
                 findings = PublicQuilt.NoTemplates(found) is { } refused
                     ? [.. findings, refused]
-                    : [.. findings, .. Outputs.Write(output, parsed.GetValue(path)!, stream => TemplateBook.Write(found, size, stream))];
+                    : [.. findings, .. Outputs.Write(output, parsed.GetValue(path)!, stream => TemplateBook.Write(found, size, stream, Inputs.Language(parsed, found)))];
             }
 
-            Report.Write(output, findings);
+            Report.Write(output, findings, Inputs.Language(parsed, read.Value));
             return Report.ExitFor(findings);
         });
         return command;

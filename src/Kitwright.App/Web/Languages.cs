@@ -16,6 +16,6 @@ public static class Languages
     public static Catalog Of(Quilt quilt, ShopTerms terms) => Catalog.For(terms.Words, new(quilt.Units, terms.SoldBy));
 
     /// <summary>A quilt by itself, without a shop: cloth by the meter where it is planned in centimeters.</summary>
-    public static Catalog Of(Quilt quilt) =>
-        Catalog.For(TradeWords.American, new(quilt.Units, quilt.Units == LengthUnit.Centimeter ? LengthUnit.Meter : LengthUnit.Yard));
+    public static Catalog Of(Quilt quilt, TradeWords words = TradeWords.American) =>
+        Catalog.For(words, new(quilt.Units, quilt.Units == LengthUnit.Centimeter ? LengthUnit.Meter : LengthUnit.Yard));
 }

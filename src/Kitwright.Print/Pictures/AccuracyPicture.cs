@@ -23,11 +23,12 @@ public static class AccuracyPicture
     private const int Reach = 16;
 
     /// <param name="side">The block's finished side in inches.</param>
-    public static Picture Of(Sewn sewn, double side)
+    /// <param name="metric">Whether the marks are millimeters.</param>
+    public static Picture Of(Sewn sewn, double side, bool metric = false)
     {
         var nodes = ImmutableArray.CreateBuilder<Node>();
         nodes.AddRange(Bars(sewn));
-        nodes.AddRange(Marks());
+        nodes.AddRange(Marks(metric));
         nodes.Add(Group.At(Plot + Gap, 4, OutOfTrue(sewn, side)));
         return new(new Group(nodes.ToImmutable()), Plot + Gap + Square + 24, High + 16);
     }
@@ -58,13 +59,15 @@ public static class AccuracyPicture
         yield return new Shape(Outline.Line(new(0, High), new(Plot, High)), null, Look.Edge);
     }
 
-    private static IEnumerable<Node> Marks()
+    private static IEnumerable<Node> Marks(bool metric)
     {
-        foreach (var eighths in new[] { -2, -1, 0, 1, 2 })
+        foreach (var steps in new[] { -2, -1, 0, 1, 2 })
         {
-            var x = Plot * (Reach + (eighths * 8) + 0.5) / ((2 * Reach) + 1);
-            var by = LengthText.Inches(Length.Inches(new Rational(Math.Abs(eighths), 8)));
-            var word = SetText.Of(eighths < 0 ? "−" + by : eighths > 0 ? "+" + by : by, Look.Small);
+            // An eighth of an inch, or three millimeters, to a step.
+            var step = metric ? Length.Millimeters(3) : Length.Inches(0, 1, 8);
+            var x = Plot * (Reach + (steps * step.InInches.ToDouble() * 64) + 0.5) / ((2 * Reach) + 1);
+            var by = metric ? LengthText.Mixed((step * Math.Abs(steps)).InMillimeters) : LengthText.Inches(step * Math.Abs(steps));
+            var word = SetText.Of(steps < 0 ? "−" + by : steps > 0 ? "+" + by : by, Look.Small);
             yield return new Shape(Outline.Line(new(x, High), new(x, High + 3)), null, Look.Edge);
             yield return new TextLine(word, new(Math.Clamp(x - (word.Width / 2), 0, Plot - word.Width), High + 14));
         }

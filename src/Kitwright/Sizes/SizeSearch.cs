@@ -9,7 +9,7 @@ namespace Kitwright.Sizes;
 /// <summary>The best ways to bring a quilt to a size: blocks and borders are added before the block itself is changed.</summary>
 /// <remarks>
 /// For each block size on the ruler, each sash width near the present one and each count that keeps the setting's figure
-/// whole, the outermost border takes up what is left, to the nearest half inch. Ways are ranked by how far they miss,
+/// whole, the outermost border takes up what is left, to the nearest half inch or centimeter. Ways are ranked by how far they miss,
 /// in inches of width and height together, plus what the change does to the design; the weights are our own judgment.
 /// </remarks>
 public sealed class SizeSearch
@@ -17,9 +17,10 @@ public sealed class SizeSearch
     public const int Ways = 6;
     private const int MostAcross = 60;
 
-    private static readonly Length BorderStep = Length.Inches(0, 1, 2);
-    private static readonly Length LeastBorder = Length.Inch;
-    private static readonly Length MostBorder = Length.Inches(12);
+    private Length BorderStep => Metric ? Length.Millimeters(10) : Length.Inches(0, 1, 2);
+    private Length LeastBorder => Metric ? Length.Millimeters(20) : Length.Inch;
+    private Length MostBorder => Metric ? Length.Millimeters(300) : Length.Inches(12);
+    private bool Metric => quilt.Units == LengthUnit.Centimeter;
 
     private readonly Quilt quilt;
     private readonly SizeTarget target;
@@ -75,9 +76,11 @@ public sealed class SizeSearch
     {
         yield return present.Block;
         var grids = quilt.Blocks.Select(b => (b.Width, b.Grid.Columns)).ToList();
-        for (var eighths = 16; eighths <= 24 * 8; eighths++)
+        // Two inches to two feet by the eighth, or 5 to 60 cm by 5 mm.
+        var (step, least, most) = Metric ? (Length.Millimeters(5), 10, 120) : (Length.Inches(0, 1, 8), 16, 24 * 8);
+        for (var steps = least; steps <= most; steps++)
         {
-            var block = Length.Inches(new Rational(eighths, 8));
+            var block = step * steps;
             var ratio = block / present.Block;
             var near = ratio >= new Rational(2, 3) && ratio <= new Rational(3, 2) && ratio != Rational.One;
             if (near && grids.TrueForAll(g => (g.Width * ratio / g.Columns / quilt.RulerStep).IsInteger))
@@ -211,7 +214,7 @@ public sealed class SizeSearch
         }
 
         var (width, height) = target.After(wide, high);
-        var way = new SizeWay(choice, wide, high, width - target.Width, height - target.Height);
+        var way = new SizeWay(choice, wide, high, width - target.Width, height - target.Height) { Units = quilt.Units };
         // Farther off than a block is no way to the size.
         if (way.Miss <= choice.Block + Length.Inches(4))
         {
@@ -252,6 +255,9 @@ public sealed record SizeProposal(SizeTarget Target, ImmutableArray<SizeWay> Way
 /// <param name="OverWidth">How much wider it comes out than wanted, after the draw-up; negative where narrower.</param>
 public sealed record SizeWay(SizeChoice Choice, Length Width, Length Height, Length OverWidth, Length OverHeight)
 {
+    /// <summary>The quilt's own.</summary>
+    public LengthUnit Units { get; init; } = LengthUnit.Inch;
+
     /// <summary>Width and height missed, together.</summary>
     public Length Miss => (OverWidth.Sign < 0 ? -OverWidth : OverWidth) + (OverHeight.Sign < 0 ? -OverHeight : OverHeight);
 }

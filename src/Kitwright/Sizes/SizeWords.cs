@@ -23,23 +23,23 @@ public static class SizeWords
             "sizes.size",
             ("width", way.Width),
             ("height", way.Height),
-            ("off", way.Miss.IsZero ? Message.Of("sizes.exact") : Message.Of("sizes.off", ("across", Off(way.OverWidth, "across")), ("down", Off(way.OverHeight, "down"))))
+            ("off", way.Miss.IsZero ? Message.Of("sizes.exact") : Message.Of("sizes.off", ("across", Off(way, way.OverWidth, "across")), ("down", Off(way, way.OverHeight, "down"))))
         );
 
     private static System.Collections.Immutable.ImmutableArray<Message> Widths(SizeWay way) =>
         [.. way.Choice.Borders.Select(width => Message.Of("sizes.border", ("width", width)))];
 
-    private static Message Off(Length over, string way) =>
+    private static Message Off(SizeWay size, Length over, string way) =>
         Message.Of(
             "sizes.by",
-            ("by", Rounded(over.Sign < 0 ? -over : over)),
+            ("by", Rounded(over.Sign < 0 ? -over : over, size.Units)),
             ("way", over.Sign switch { 0 => "same", > 0 => way == "across" ? "wider" : "longer", _ => way == "across" ? "narrower" : "shorter" })
         );
 
-    // A share of draw-up leaves fractions that no ruler shows; up to the next quarter inch.
-    private static Length Rounded(Length length)
+    // A share of draw-up leaves fractions that no ruler shows; up to the next quarter inch or 5 mm.
+    private static Length Rounded(Length length, LengthUnit units)
     {
-        var quarter = Length.Inches(0, 1, 4);
-        return quarter * (length / quarter).Ceiling();
+        var step = units == LengthUnit.Centimeter ? Length.Millimeters(5) : Length.Inches(0, 1, 4);
+        return step * (length / step).Ceiling();
     }
 }

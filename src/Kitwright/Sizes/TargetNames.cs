@@ -21,11 +21,12 @@ public static class TargetNames
             : Unknown("batting", name, BattingPackage.All.Select(b => b.Id));
 
     /// <summary>Two lengths with an x between them: "60x80", "152 x 203 cm".</summary>
-    public static Checked<NamedTargets> Numbers(string text)
+    /// <param name="bareUnit">Of numbers without a unit.</param>
+    public static Checked<NamedTargets> Numbers(string text, LengthUnit bareUnit = LengthUnit.Inch)
     {
         var parts = text.ToLowerInvariant().Replace('×', 'x').Split('x');
         // The unit of the second number holds for the first too, unless that has its own.
-        var unit = parts.Length == 2 && parts[1].TrimEnd().EndsWith("cm", StringComparison.Ordinal) ? LengthUnit.Centimeter : LengthUnit.Inch;
+        var unit = parts.Length == 2 && parts[1].TrimEnd().EndsWith("cm", StringComparison.Ordinal) ? LengthUnit.Centimeter : bareUnit;
         return
             parts.Length == 2
             && LengthText.TryParse(parts[0], out var width, unit)

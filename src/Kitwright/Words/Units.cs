@@ -17,10 +17,16 @@ public sealed record Units(LengthUnit Sizes, LengthUnit Cloth)
         {
             LengthUnit.Inch => LengthText.Inches(length),
             LengthUnit.Yard => LengthText.Yards(length),
-            LengthUnit.Centimeter => LengthText.Centimeters(length),
-            LengthUnit.Meter => LengthText.Meters(length),
+            LengthUnit.Centimeter => LengthText.Centimeters(Nearest(length, Length.Millimeters(new Rational(1, 10)))),
+            LengthUnit.Meter => LengthText.Meters(Nearest(length, Length.Millimeters(10))),
             _ => throw new ArgumentOutOfRangeException(nameof(unit)),
         };
+
+    /// <summary>
+    /// Cut sizes and lengths sold in the metric system stand on this grid and are said as they are; what was measured in
+    /// inches or yards is said as near as a ruler shows it, and not in long decimals.
+    /// </summary>
+    private static Length Nearest(Length length, Length grid) => grid * ((length / grid) + new Rational(1, 2)).Floor();
 
     /// <summary>What follows a length in a template, with the unit that was said in place of the template's own.</summary>
     internal static string After(string text, LengthUnit unit) =>

@@ -42,22 +42,67 @@ public sealed partial class MetricTest
     }
 
     [Theory]
+    [InlineData("plan", "--why", "--form", "yardage")]
+    [InlineData("plan", "--form", "strip-cut")]
+    [InlineData("plan", "--form", "fully-cut", "--colorway", "nobody’s")]
+    [InlineData("sizes", "--target", "150x200 cm")]
+    [InlineData("sizes", "--bed", "queen", "--drop", "30 cm")]
+    [InlineData("accuracy", "--across", "8.9", "--middle", "2.4", "--quilts", "100")]
+    [InlineData("accuracy", "--across", "5", "--middle", "2.4", "--quilts", "100")]
+    public async Task And_every_other_verb(params string[] args)
+    {
+        var run = await Run.Of([args[0], Skerry, .. args[1..]]);
+
+        Assert.Equal("", run.Error);
+        Assert.DoesNotMatch(Imperial(), run.Output);
+        Assert.DoesNotMatch(Long(), run.Output);
+    }
+
+    // 3 strips of 4 cm with 7.5 mm seams come to 9 cm, the middle one to 2.5 cm (own arithmetic).
+    [Fact]
+    public async Task The_seam_test_of_a_quilt_in_centimeters_has_strips_of_four()
+    {
+        var run = await Run.Of("accuracy", Skerry, "--across", "9", "--middle", "2.5", "--quilts", "100");
+
+        Assert.StartsWith("Seam test: three strips measure 9 cm and should measure 9 cm; the middle one measures 2.5 cm and should measure 2.5 cm.", run.Output, StringComparison.Ordinal);
+        Assert.Contains("The seam is right", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Templates_are_measured_by_three_centimeters()
+    {
+        var path = Run.Temporary("");
+        Assert.Equal(0, (await Run.Of("templates", Skerry, "--out", path)).Exit);
+        using var pdf = PdfDocument.Open(path);
+        var text = string.Join('\n', pdf.GetPages().Select(page => string.Join(' ', page.GetWords().Select(word => word.Text))));
+
+        Assert.DoesNotMatch(Imperial(), text);
+        foreach (var page in pdf.GetPages())
+        {
+            var sides = page.Paths.Select(path => path.GetBoundingRectangle()).OfType<UglyToad.PdfPig.Core.PdfRectangle>();
+            Assert.Contains(sides, box => Math.Abs(box.Width - (30 / 25.4 * 72)) < 0.01);
+        }
+    }
+
+    [Theory]
     [InlineData("")]
     [InlineData("/pull")]
     [InlineData("/cut")]
     [InlineData("/sew")]
     [InlineData("/kits")]
     [InlineData("/pattern")]
+    [InlineData("/sizes?for=bed-queen")]
+    [InlineData("/sizes?target=150x200")]
     public async Task Pages_are_in_centimeters_and_cloth_in_what_the_shop_sells_by(string stop)
     {
         await using var shop = await MetricShop();
         using var client = new HttpClient { BaseAddress = new(shop.Urls.Single()) };
         var html = await client.GetStringAsync(new Uri($"/quilts/skerry-lights{stop}", UriKind.Relative), TestContext.Current.CancellationToken);
 
-        // The seam test is the one that the trade knows, and it is in inches.
-        var text = Tags().Replace(html, " ").Replace("three strips of 1 1/2 in", "three strips", StringComparison.Ordinal);
-        Assert.Matches(@"\d\s(cm|m)\b", text);
+        var text = Tags().Replace(html, " ");
+        Assert.Matches(@"\d\s(cm|m)\b|centimetre", text);
         Assert.DoesNotMatch(Imperial(), text);
+        Assert.DoesNotMatch(Long(), text);
         Assert.DoesNotMatch(American(), text);
     }
 
@@ -105,6 +150,10 @@ public sealed partial class MetricTest
 
     [GeneratedRegex(@"\b(color(way)?s?|batting|selvages?|centers?|meters?|centimeters?)\b", RegexOptions.IgnoreCase)]
     private static partial Regex American();
+
+    /// <summary>A decimal that no ruler shows.</summary>
+    [GeneratedRegex(@"\d\.\d{3,}\s?(c?m)\b")]
+    private static partial Regex Long();
 
     [GeneratedRegex(@"Fabric \w+, [^:]+: ([\d.]+) m")]
     private static partial Regex Purchase();

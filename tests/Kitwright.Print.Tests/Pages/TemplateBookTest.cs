@@ -9,7 +9,7 @@ public sealed class TemplateBookTest
     private static byte[] Write(PaperSize paper)
     {
         using var pdf = new MemoryStream();
-        TemplateBook.Write(Demo.Quilt, paper, pdf);
+        TemplateBook.Write(Demo.Quilt, paper, pdf, Kitwright.Words.Catalog.English);
         return pdf.ToArray();
     }
 
@@ -57,7 +57,7 @@ public sealed class TemplateBookTest
             Patches = [new("1", role, [new(0, 0), new(side, 0), new(side, side), new(0, side)], [])],
         };
         using var pdf = new MemoryStream();
-        TemplateBook.Write(quilt with { Blocks = [block], Setting = quilt.Setting with { Cells = [[new(block.Id, 0, false)]] } }, paper, pdf);
+        TemplateBook.Write(quilt with { Blocks = [block], Setting = quilt.Setting with { Cells = [[new(block.Id, 0, false)]] } }, paper, pdf, Kitwright.Words.Catalog.English);
         using var document = PdfDocument.Open(pdf.ToArray());
 
         var sheets = document.GetPages().Where(p => p.Text.Contains("half diamonds", StringComparison.Ordinal)).ToArray();

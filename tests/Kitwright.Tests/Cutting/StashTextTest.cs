@@ -14,6 +14,7 @@ public sealed class StashTextTest
     [InlineData("fat eighth", 1, "fat eighth", "22", "9")]
     [InlineData("2 Fat Eighths", 2, "Fat Eighths", "22", "9")]
     [InlineData("blue: 1 1/2 yd of 42", 1, "blue", "42", "54")]
+    [InlineData("blue: 1.5 m of 110 cm", 1, "blue", "43 39/127", "59 7/127")]
     [InlineData("1/2 yd", 1, "1/2 yd", "40", "18")]
     [InlineData("2 yards 44 wide", 1, "2 yards 44 wide", "44", "72")]
     [InlineData("20 squares 5", 20, "squares 5", "5", "5")]

@@ -29,7 +29,17 @@ public sealed class LanguageTest
         var mixed = Catalog.For(TradeWords.American, new(LengthUnit.Centimeter, LengthUnit.Yard));
         Assert.Equal("F is short of 1/2 yd (45.72 cm) in one length.", mixed.Say("kits.short", ("fabric", "F"), ("length", Length.Inches(18)), ("cuts", 1)));
         var other = Catalog.For(TradeWords.American, new(LengthUnit.Inch, LengthUnit.Meter));
-        Assert.Equal("F is short of 0.4572 m (18 in) in one length.", other.Say("kits.short", ("fabric", "F"), ("length", Length.Inches(18)), ("cuts", 1)));
+        Assert.Equal("F is short of 0.46 m (18 in) in one length.", other.Say("kits.short", ("fabric", "F"), ("length", Length.Inches(18)), ("cuts", 1)));
+    }
+
+    // What was bought in yards is said to the centimeter, and a third of an inch to the tenth of a millimeter.
+    [Fact]
+    public void Measures_from_the_other_system_are_not_said_in_long_decimals()
+    {
+        Assert.Equal("9.14 m", Metric.Say("web.yards", ("length", Length.Yards(10))));
+        Assert.Equal("1.22 m", Metric.Say("web.yards", ("length", Length.Yards(new Rational(4, 3)))));
+        Assert.Equal("0.85 × 0.32 cm", Metric.Say("web.size.cut", ("width", Length.Inches(0, 1, 3)), ("height", Length.Inches(0, 1, 8))));
+        Assert.Equal("7.25 × 10.56 cm", Metric.Say("web.size.cut", ("width", Length.Millimeters(new Rational(145, 2))), ("height", Length.Millimeters(new Rational(528, 5)))));
     }
 
     [Fact]

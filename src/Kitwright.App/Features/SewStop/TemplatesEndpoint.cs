@@ -31,7 +31,7 @@ public static class TemplatesEndpoint
         }
 
         var pdf = new MemoryStream();
-        TemplateBook.Write(quilt, size, pdf);
+        TemplateBook.Write(quilt, size, pdf, Languages.Of(quilt, workbench.Terms));
         pdf.Position = 0;
         return Results.File(pdf, "application/pdf", $"{slug}-templates-{size.ToString().ToLowerInvariant()}.pdf");
     }

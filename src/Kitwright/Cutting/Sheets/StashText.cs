@@ -9,7 +9,7 @@ namespace Kitwright.Cutting.Sheets;
 
 /// <summary>
 /// Cloth as a quilter writes it down, one kind a line: "3 fat quarters", "blue: 1 1/2 yd of 42", "20 squares 5",
-/// "12 strips 2 1/2 x 42", "4 of 18 x 21", "9 x 22". A name before a colon says which fabric it is.
+/// "12 strips 2 1/2 x 42", "4 of 18 x 21", "9 x 22", "1.5 m of 110 cm". A name before a colon says which fabric it is.
 /// </summary>
 /// <remarks>
 /// A fat quarter is 18 in of the length by 22 in of the width, a fat eighth 9 by 22 in [QC-MC]; who has smaller ones
@@ -91,7 +91,7 @@ public static partial class StashText
         if (Yards().Match(what) is { Success: true } yards)
         {
             return Inches(yards.Groups["length"].Value) is { } length && Across(yards.Groups["width"], usualWidth) is { } width
-                ? (yards, width, length * 36)
+                ? (yards, width, yards.Groups["unit"].Value[0] is 'm' or 'M' ? Length.Millimeters(length.InInches * 1000) : length * 36)
                 : null;
         }
 
@@ -139,7 +139,7 @@ public static partial class StashText
     [GeneratedRegex(@"^(?:(?<count>\d+)\s+)?fat\s+(?<kind>quarter|eighth)s?$", Lenient)]
     private static partial Regex Precut();
 
-    [GeneratedRegex(@"^(?<length>[0-9¼½¾⅓⅔⅛⅜⅝⅞][0-9 ./¼½¾⅓⅔⅛⅜⅝⅞-]*)\s*(?:yd|yds|yard|yards)\.?(?:\s+(?:of|x|×|wide)?\s*(?<width>" + Number + @"))?(?:\s+wide)?$", Lenient)]
+    [GeneratedRegex(@"^(?<length>[0-9¼½¾⅓⅔⅛⅜⅝⅞][0-9 ./¼½¾⅓⅔⅛⅜⅝⅞-]*)\s*(?<unit>yd|yds|yard|yards|m|meter|meters|metre|metres)\.?(?:\s+(?:of|x|×|wide)?\s*(?<width>" + Number + @"))?(?:\s+wide)?$", Lenient)]
     private static partial Regex Yards();
 
     [GeneratedRegex(@"^(?:(?<count>\d+)\s+)?squares?\s+(?:of\s+)?(?<side>" + Number + @")$", Lenient)]

@@ -44,14 +44,19 @@ internal static class CutToShape
     public static Program Make(PieceBook book, Seams seams, Letters letters, Region region)
     {
         var item = region.Items[0] with { Shape = Straightened(region.Items[0].Shape) };
-        var edges = Edges(item.Shape).Select(edge => Outward(edge, seams.Allowance)).ToArray();
-        var corners = edges.Select((edge, i) => Crossing(edges[(i + edges.Length - 1) % edges.Length], edge)).ToArray();
+        Line[] offsets = [.. Edges(item.Shape).Select(edge => Outward(edge, seams.Allowance))];
+        Line[] blunts = [.. item.Shape.Corners.Select((_, i) => Blunt(item.Shape, i, seams.Allowance)).OfType<Line>()];
+        Line[] edges = [.. offsets, .. blunts];
+        var corners = blunts.Aggregate(
+            ImmutableArray.CreateRange(offsets.Select((edge, i) => Crossing(offsets[(i + offsets.Length - 1) % offsets.Length], edge))),
+            LeftOf
+        );
         Length left = Down(corners.Min(c => c.X)),
             bottom = Down(corners.Min(c => c.Y)),
             width = (corners.Max(c => c.X) - (Surd)left).RoundUpTo(seams.RulerStep),
             height = (corners.Max(c => c.Y) - (Surd)bottom).RoundUpTo(seams.RulerStep);
         // Where only rounding makes a shape lopsided, it may lie either side up.
-        var hand = Handedness.Of(new(ImmutableArray.Create(corners))).Hand == Hand.Either ? default : Handedness.Of(item.Shape);
+        var hand = Handedness.Of(new(corners)).Hand == Hand.Either ? default : Handedness.Of(item.Shape);
         var handed = hand.Hand != Hand.Either;
         var piece = book.Piece(
             item.Role!,
@@ -121,6 +126,43 @@ internal static class CutToShape
         return new(edge.From + (away * share), edge.To + (away * share));
     }
 
+    /// <summary>
+    /// Where a corner is sharper than 22 1/2 degrees its long point would lean along the seam and lie under no neighbor's
+    /// allowance: it is cut off square to its middle, two seam allowances beyond the corner, where every seam's end still
+    /// has its whole allowance. Null at any other corner.
+    /// </summary>
+    /// <remarks>The line's direction only needs to be about square: it is rounded, and no size rests on it.</remarks>
+    private static Line? Blunt(Polygon shape, int index, Length seam)
+    {
+        var corners = shape.Corners;
+        var corner = corners[index];
+        Point into = corner - corners[(index + corners.Length - 1) % corners.Length],
+            on = corners[(index + 1) % corners.Length] - corner;
+        Surd turn = Point.Cross(into, on),
+            back = -Point.Dot(into, on);
+        if (back.Sign <= 0 || 4 * (back * back) <= 25 * (turn * turn))
+        {
+            return null;
+        }
+
+        var (inX, inY) = Unit(into);
+        var (onX, onY) = Unit(on);
+        double x = inX - onX,
+            y = inY - onY,
+            length = Math.Sqrt((x * x) + (y * y));
+        Point middle = new(new Rational((long)Math.Round(x / length * Fine), Fine), new Rational((long)Math.Round(y / length * Fine), Fine));
+        var at = corner + (middle * (Surd)(seam * 2));
+        return new(at, at + new Point(-middle.Y, middle.X));
+    }
+
+    private static (double X, double Y) Unit(Point step)
+    {
+        double x = step.X.ToDouble(),
+            y = step.Y.ToDouble(),
+            length = Math.Sqrt((x * x) + (y * y));
+        return (x / length, y / length);
+    }
+
     private static Point Crossing(Line p, Line q)
     {
         var share = Point.Cross(q.From - p.From, q.Step) / Point.Cross(p.Step, q.Step);
@@ -148,7 +190,6 @@ internal static class CutToShape
         return kept.ToImmutable();
     }
 
-    /// <summary>Convex, and no corner sharper than 22 1/2 degrees: its allowances would not lie under the neighbors'.</summary>
     private static bool IsConvex(Polygon shape)
     {
         var corners = shape.Corners;
@@ -156,9 +197,7 @@ internal static class CutToShape
         {
             Point into = corners[(i + 1) % corners.Length] - corners[i],
                 on = corners[(i + 2) % corners.Length] - corners[(i + 1) % corners.Length];
-            Surd turn = Point.Cross(into, on),
-                back = -Point.Dot(into, on);
-            if (turn.Sign <= 0 || (back.Sign > 0 && 4 * (back * back) > 25 * (turn * turn)))
+            if (Point.Cross(into, on).Sign <= 0)
             {
                 return false;
             }
