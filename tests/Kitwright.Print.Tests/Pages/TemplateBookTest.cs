@@ -97,7 +97,7 @@ public sealed class TemplateBookTest
             Patches = [.. new[] { (0, 6), (6, 13), (13, 20) }.Select((x, i) => new Kitwright.Quilts.BlockPatch($"{i + 1}", role, [new(x.Item1, 0), new(x.Item2, 0), new(x.Item2, side), new(x.Item1, side)], []))],
         };
         using var pdf = new MemoryStream();
-        TemplateBook.Write(quilt with { Blocks = [block], Setting = quilt.Setting with { Cells = [[new(block.Id, 0, false)]] } }, PaperSize.Letter, pdf);
+        TemplateBook.Write(quilt with { Blocks = [block], Setting = quilt.Setting with { Cells = [[new(block.Id, 0, false)]] } }, PaperSize.Letter, pdf, Kitwright.Words.Catalog.English);
         using var document = PdfDocument.Open(pdf.ToArray());
 
         var sheets = document.GetPages().Where(p => p.Text.Contains("Long strips, sheet", StringComparison.Ordinal)).ToArray();
