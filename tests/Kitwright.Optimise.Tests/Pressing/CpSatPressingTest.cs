@@ -23,8 +23,11 @@ public sealed class CpSatPressingTest
             )
         );
 
+    // Swirled is a habit that is asked for, and never the search's own choice.
+    private static readonly PressToward[] Sides = [PressToward.Top, PressToward.Bottom, PressToward.Open];
+
     private static IEnumerable<ImmutableArray<PressToward>> Ways(int count) =>
-        count == 0 ? [[]] : from rest in Ways(count - 1) from state in Enum.GetValues<PressToward>() select rest.Add(state);
+        count == 0 ? [[]] : from rest in Ways(count - 1) from state in Sides select rest.Add(state);
 
     [Fact]
     public void It_leaves_as_few_crossings_as_can_be_then_as_few_seams_open_then_what_is_liked() =>

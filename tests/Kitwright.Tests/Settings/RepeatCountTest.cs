@@ -82,10 +82,11 @@ public sealed class RepeatCountTest
         int n = group.Side,
             looks = group.Looks.Count,
             count = (int)Math.Pow(looks, n * n);
+        int[] powers = [.. Enumerable.Range(0, n * n).Select(cell => (int)Math.Pow(looks, cell))];
         var parent = Enumerable.Range(0, count).ToArray();
         int Root(int i) => parent[i] == i ? i : parent[i] = Root(parent[i]);
-        int[] Cells(int number) => [.. Enumerable.Range(0, n * n).Select(cell => number / (int)Math.Pow(looks, cell) % looks)];
-        int Number(int[] cells) => cells.Select((look, cell) => look * (int)Math.Pow(looks, cell)).Sum();
+        int[] Cells(int number) => [.. Enumerable.Range(0, n * n).Select(cell => number / powers[cell] % looks)];
+        int Number(int[] cells) => cells.Select((look, cell) => look * powers[cell]).Sum();
         for (var number = 0; number < count; number++)
         {
             var cells = Cells(number);
