@@ -37,17 +37,23 @@ internal static class CuttingPages
                 ? new Row([Chart(source, cloth, line), new(drawn, Strips(source.Say(line.Say), strip, Fitted(picture, strip)))], ColumnGap)
                 : Words(source, line) with { KeepWithNext = true };
         }
+    }
 
+    // Said with the fabric and not after its last strip, so that it never stands alone on a page.
+    private static IEnumerable<Element> Left(BookletSource source, ClothPlan cloth)
+    {
         var leftovers = Leftovers.Of(cloth, Leftovers.UsualLeast);
-        if (!leftovers.IsEmpty)
-        {
-            yield return Texts.Small(
-                source.Say(
-                    "print.leftovers",
-                    ("parts", leftovers.Select(left => Message.Of("print.leftover", ("count", left.Count), ("height", left.Height), ("width", left.Width))).ToImmutableArray())
-                )
-            );
-        }
+        return leftovers.IsEmpty
+            ? []
+            :
+            [
+                Texts.Small(
+                    source.Say(
+                        "print.leftovers",
+                        ("parts", leftovers.Select(left => Message.Of("print.leftover", ("count", left.Count), ("height", left.Height), ("width", left.Width))).ToImmutableArray())
+                    )
+                ),
+            ];
     }
 
     /// <summary>A length cut along the selvage may be longer than the page: it is drawn smaller.</summary>
@@ -61,7 +67,7 @@ internal static class CuttingPages
         var swatch = Swatch.Of(cloth.Letter, source.Fills.Of(fabric), SwatchWidth, 32) with { Role = Role.Decoration };
         var title = source.Say("print.cloth", ("letter", cloth.Letter), ("roles", source.RoleNames(cloth.Roles)));
         var length = source.Say("print.cloth.length", ("name", fabric.Name), ("purchase", cloth.Purchase), ("cut", cloth.Cut));
-        return new([new(SwatchWidth, new Picture(swatch, SwatchWidth, 32)), new(null, Stack.Of(1, Texts.Heading(title), Texts.Small(length)))], 10)
+        return new([new(SwatchWidth, new Picture(swatch, SwatchWidth, 32)), new(null, Stack.Of(1, [Texts.Heading(title), Texts.Small(length), .. Left(source, cloth)]))], 10)
         {
             KeepWithNext = true,
         };

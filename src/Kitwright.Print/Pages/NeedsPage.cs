@@ -16,17 +16,26 @@ internal static class NeedsPage
 {
     private const double SwatchWidth = 40;
     private const double SwatchHeight = 30;
+    private const int MostTogether = 8;
 
     public static Section Of(BookletSource source)
     {
+        var which = Stack.Of(3, [.. WhichFabric.Of(source.Plan.Needs).Say().Select(line => Texts.Body(source.Say(line)))]);
         var terms = source.Plan.Cloths.Select(cloth => cloth.Terms).FirstOrDefault() ?? ClothTerms.Usual;
+        ImmutableArray<Element> last =
+        [
+            Texts.Heading(source.Say("which.title")),
+            which,
+            Texts.Small(source.Say("print.needs.width", ("width", terms.UsableWidth), ("straightening", terms.Straightening))),
+        ];
         return Section.Titled(
             source.Say("print.needs"),
-            Texts.Body(source.Say("print.needs.key")),
-            Table(source),
-            Texts.Heading(source.Say("which.title")),
-            Stack.Of(3, [.. WhichFabric.Of(source.Plan.Needs).Say().Select(line => Texts.Body(source.Say(line)))]),
-            Texts.Small(source.Say("print.needs.width", ("width", terms.UsableWidth), ("straightening", terms.Straightening)))
+            [
+                Texts.Body(source.Say("print.needs.key")),
+                Table(source),
+                // A line alone on a page of its own is not read.
+                .. which.Items.Length <= MostTogether ? ImmutableArray.Create<Element>(new Together(Stack.Of(6, last))) : last,
+            ]
         );
     }
 
