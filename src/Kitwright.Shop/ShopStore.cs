@@ -2,7 +2,6 @@ using Kitwright.Findings;
 using Kitwright.Shop.Demo;
 using Kitwright.Shop.Ledger;
 using Kitwright.Shop.Revisions;
-using Kitwright.Words;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 
@@ -38,6 +37,7 @@ public sealed class ShopStore : IDisposable
 
     /// <summary>Opens the file, makes it and its folder where they are missing, and brings it to the newest tables.</summary>
     /// <param name="path">The database file; two more stand beside it while it is open.</param>
+    /// <exception cref="StorageException">The file cannot be read or written, or is no shop's.</exception>
     /// <exception cref="IOException">The file cannot be made or is held by another program.</exception>
     public static ShopStore Open(string path, TimeProvider time)
     {
@@ -50,7 +50,7 @@ public sealed class ShopStore : IDisposable
         }
         catch (Exception fault) when (StorageFault.Of(fault, full) is { } finding)
         {
-            throw new IOException(Catalog.English.Say(finding.Reason), fault);
+            throw new StorageException(finding, fault);
         }
 
         return store;
@@ -65,14 +65,22 @@ public sealed class ShopStore : IDisposable
     /// Does all of <paramref name="write"/> or nothing. Writers take their turn from the first statement on, so that
     /// what is read inside is still so when it is written.
     /// </summary>
+    /// <exception cref="StorageException">The disk or another station is in the way; nothing was kept.</exception>
     internal async Task<T> Write<T>(Func<ShopContext, Task<T>> write, CancellationToken cancel)
     {
-        await using var context = NewContext();
-        await using var transaction = await context.Database.BeginTransactionAsync(cancel);
-        var outcome = await write(context);
-        await context.SaveChangesAsync(cancel);
-        await transaction.CommitAsync(cancel);
-        return outcome;
+        try
+        {
+            await using var context = NewContext();
+            await using var transaction = await context.Database.BeginTransactionAsync(cancel);
+            var outcome = await write(context);
+            await context.SaveChangesAsync(cancel);
+            await transaction.CommitAsync(cancel);
+            return outcome;
+        }
+        catch (Exception fault) when (StorageFault.Of(fault, path) is { } finding)
+        {
+            throw new StorageException(finding, fault);
+        }
     }
 
     /// <summary>The same, where the disk or another station in the way is a finding.</summary>
@@ -83,9 +91,9 @@ public sealed class ShopStore : IDisposable
         {
             return await Write(write, cancel);
         }
-        catch (Exception fault) when (StorageFault.Of(fault, path) is { } finding)
+        catch (StorageException fault)
         {
-            return Checked<T>.Failed(finding);
+            return Checked<T>.Failed(fault.Finding);
         }
     }
 

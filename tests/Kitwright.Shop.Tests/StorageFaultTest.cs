@@ -37,13 +37,27 @@ public sealed class StorageFaultTest
     }
 
     [Fact]
+    public async Task A_demo_shop_for_which_there_is_no_room_is_put_in_later()
+    {
+        using var shop = new OpenedShop();
+        await Pages(shop, 1);
+
+        var fault = await Assert.ThrowsAsync<StorageException>(() => shop.Store.Demo.Seed(Cancel));
+
+        Assert.Equal("storage.full", fault.Finding.Rule);
+        Assert.Empty(await shop.Store.Projects.All(Cancel));
+        await Pages(shop, 1_000_000);
+        Assert.True(await shop.Store.Demo.Seed(Cancel));
+    }
+
+    [Fact]
     public void A_file_that_is_no_database_is_not_opened_and_not_touched()
     {
         var folder = Directory.CreateTempSubdirectory("kitwright-shop-");
         var path = Path.Combine(folder.FullName, "shop.db");
         File.WriteAllText(path, "fabric,name\nF,Shell paper\n");
 
-        var fault = Assert.Throws<IOException>(() => ShopStore.Open(path, TimeProvider.System));
+        var fault = Assert.Throws<StorageException>(() => ShopStore.Open(path, TimeProvider.System));
 
         Assert.Contains("shop.db", fault.Message, StringComparison.Ordinal);
         Assert.Equal("fabric,name\nF,Shell paper\n", File.ReadAllText(path));
