@@ -20,7 +20,7 @@ public static class TermSentences
             Say(terms, "order", Slot("goal"), Slot("first"), Slot("second"), Slot("third"), Slot("fourth"), Slot("fifth")),
             Say(terms, "bolts", Slot("remnant"), ("putUp", Marked("put-up"))),
             Say(terms, "money", Slot("currency"), Slot("words")),
-            Say(terms, "ways", Slot("half-square"), Slot("goose"), Slot("hourglass"), Slot("square-in-square"), Slot("row")),
+            Say(terms, "ways", Slot("half-square"), Slot("goose"), Slot("hourglass"), Slot("square-in-square"), Slot("row"), Slot("round")),
         ];
 
     private static ImmutableArray<(string Text, Term? Term)> Say(
