@@ -100,25 +100,7 @@ internal static class AccuracyCommand
             return (null, []);
         }
 
-        if (!LengthText.TryParse(across, out var whole, units) || !LengthText.TryParse(middle, out var center, units) || !SeamTest.For(units, seam, whole, center).IsPlausible)
-        {
-            var right = SeamTest.For(units, seam, Length.Zero, Length.Zero);
-            return (
-                null,
-                [
-                    Finding.Of(
-                        "accuracy.test-bad",
-                        "seam test",
-                        ("across", across ?? "?"),
-                        ("middle", middle ?? "?"),
-                        ("strip", right.Strip),
-                        ("acrossWanted", right.AcrossWanted),
-                        ("middleWanted", right.MiddleWanted)
-                    ),
-                ]
-            );
-        }
-
-        return (SeamTest.For(units, seam, whole, center), []);
+        var read = SeamTest.Read(across, middle, units, seam);
+        return (read.Value, read.Findings);
     }
 }

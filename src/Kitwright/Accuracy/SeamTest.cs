@@ -1,11 +1,11 @@
+using Kitwright.Findings;
 using Kitwright.Measure;
 
 namespace Kitwright.Accuracy;
 
 /// <summary>
 /// The one-minute seam test: three strips of 1 1/2 in, sewn side by side, pressed and cooled, must measure 3 1/2 in, and
-/// the middle one 1 in ([QCON], [SIB]). For who sews in centimeters the same with strips of 4 cm and seams of 7.5 mm: 9 cm
-/// and 2.5 cm (own arithmetic).
+/// the middle one 1 in ([QCON], [SIB]). Who sews in centimeters takes strips of 4 cm, see <see cref="For"/>.
 /// </summary>
 /// <param name="Across">All three strips, measured.</param>
 /// <param name="Middle">The middle strip from seam to seam, measured.</param>
@@ -27,6 +27,28 @@ public sealed record SeamTest(Length Across, Length Middle)
     /// </summary>
     public static SeamTest For(LengthUnit units, Length seam, Length across, Length middle) =>
         new(across, middle) { Strip = units == LengthUnit.Centimeter ? Length.Millimeters(40) : Length.Inches(1, 1, 2), Seam = seam };
+
+    /// <summary>What a person measured, as it was typed; a finding where it is no seam test.</summary>
+    /// <param name="units">Of numbers without one.</param>
+    public static Checked<SeamTest> Read(string? across, string? middle, LengthUnit units, Length seam)
+    {
+        var right = For(units, seam, Length.Zero, Length.Zero);
+        return LengthText.TryParse(across, out var whole, units)
+            && LengthText.TryParse(middle, out var center, units)
+            && right with { Across = whole, Middle = center } is { IsPlausible: true } test
+            ? Checked<SeamTest>.Of(test)
+            : Checked<SeamTest>.Failed(
+                Finding.Of(
+                    "accuracy.test-bad",
+                    "seam test",
+                    ("across", across ?? "?"),
+                    ("middle", middle ?? "?"),
+                    ("strip", right.Strip),
+                    ("acrossWanted", right.AcrossWanted),
+                    ("middleWanted", right.MiddleWanted)
+                )
+            );
+    }
 
     /// <summary>Half an inch either way is no seam allowance any more.</summary>
     public static Length MostOff { get; } = Length.Inches(0, 1, 2);
