@@ -29,6 +29,7 @@ internal static class TiledFoundation
             high = (height + (2 * seam)) * PointsPerInch;
         Place[] around = [new(0, 0), new(whole, 0), new(whole, high), new(0, high)];
         nodes.AddRange(Lines([.. around.Select(p => new Place(p.X - window.Left, p.Y - window.Top))], window, Look.Dashes));
+        var joins = SheetJoin.Of(tile).ToArray();
         for (var i = 0; i < order.Length; i++)
         {
             Place[] corners = [.. block.Patches[order[i]].Shape.Corners.Select(ToPage)];
@@ -36,7 +37,8 @@ internal static class TiledFoundation
             if (Seen(corners, window) is { } seen)
             {
                 var word = SetText.Of((i + 1).ToString(CultureInfo.InvariantCulture), Look.Label);
-                nodes.Add(new TextLine(word, new(seen.X - (word.Width / 2), seen.Y + (Look.Label.CapHeight / 2))));
+                var at = joins.Aggregate(seen, (place, join) => join.BesideNumbers(word, place));
+                nodes.Add(new TextLine(word, new(at.X - (word.Width / 2), at.Y + (Look.Label.CapHeight / 2))));
             }
         }
 

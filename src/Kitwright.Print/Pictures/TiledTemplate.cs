@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Kitwright.Pressing;
 using Kitwright.Print.Drawing;
 using Kitwright.Print.Flow;
@@ -16,7 +15,6 @@ namespace Kitwright.Print.Pictures;
 internal static class TiledTemplate
 {
     private const double PointsPerInch = 72;
-    private const double Diamond = 7;
     private const double MarkLength = 0.15;
 
     public static Picture Of(TemplatePiece piece, SheetTile tile)
@@ -72,30 +70,19 @@ internal static class TiledTemplate
     /// <summary>Where the sheet is joined to its neighbors.</summary>
     internal static IEnumerable<Node> Joins(SheetTile tile)
     {
-        double width = tile.Window.Width,
-            height = tile.Window.Height;
-        (bool There, int Other, Place From, Place To, Place In)[] sides =
-        [
-            (tile.Column > 0, tile.Number - 1, new(0, 0), new(0, height), new(1, 0)),
-            (tile.Column < tile.Across - 1, tile.Number + 1, new(width, 0), new(width, height), new(-1, 0)),
-            (tile.Row > 0, tile.Number - tile.Across, new(0, 0), new(width, 0), new(0, 1)),
-            (tile.Row < tile.Down - 1, tile.Number + tile.Across, new(0, height), new(width, height), new(0, -1)),
-        ];
-        foreach (var (_, other, from, to, inward) in sides.Where(side => side.There))
+        foreach (var join in SheetJoin.Of(tile))
         {
-            var along = new Place(inward.Y, inward.X);
-            var middle = (from + to) * 0.5;
-            yield return new Shape(Outline.Line(from, to), null, Look.Seam);
+            yield return new Shape(Outline.Line(join.From, join.To), null, Look.Seam);
             yield return new Shape(
-                Outline.Polygon(middle - (along * Diamond), middle + (inward * Diamond), middle + (along * Diamond)),
+                Outline.Polygon(
+                    join.Middle - (join.Along * SheetJoin.Diamond),
+                    join.Middle + (join.Inward * SheetJoin.Diamond),
+                    join.Middle + (join.Along * SheetJoin.Diamond)
+                ),
                 Paint.Of(Look.Wash),
                 Look.Edge
             );
-            int first = Math.Min(tile.Number, other),
-                second = Math.Max(tile.Number, other);
-            var word = SetText.Of(string.Create(CultureInfo.InvariantCulture, $"{first}–{second}"), Look.Label);
-            var at = middle + (inward * (Diamond + 4 + (inward.X == 0 ? word.Style.CapHeight / 2 : word.Width / 2)));
-            yield return new TextLine(word, new(at.X - (word.Width / 2), at.Y + (word.Style.CapHeight / 2)));
+            yield return new TextLine(join.Word, new(join.At.X - (join.Word.Width / 2), join.At.Y + (join.Word.Style.CapHeight / 2)));
         }
     }
 

@@ -113,4 +113,32 @@ public sealed class TemplateBookTest
         // Each of the three strips is seen on each of the three rows of sheets, on one sheet or two.
         Assert.All(sheets, sheet => Assert.Contains(sheet.GetWords(), w => w.Text is "1" or "2" or "3"));
     }
+
+    /// <summary>Sections cross the sheets' joins anywhere: their numbers stand beside those of the joins.</summary>
+    [Fact]
+    public void NoNumberOfAFoundationLiesOnAnother()
+    {
+        var begun = Kitwright.Beginnings.NewQuilt.With(Kitwright.Blocks.BlockBook.Find("pineapple")!, Kitwright.Measure.LengthUnit.Inch);
+        var quilt = (begun with { BlockWidth = Kitwright.Measure.Length.Inches(24), Columns = 2, Rows = 2 }).Make().Value!;
+        using var pdf = new MemoryStream();
+        TemplateBook.Write(quilt, PaperSize.Letter, pdf, Kitwright.Words.Catalog.English);
+        using var document = PdfDocument.Open(pdf.ToArray());
+
+        var sheets = document.GetPages().Where(p => p.Text.Contains("Pineapple, sheet", StringComparison.Ordinal)).ToArray();
+
+        Assert.NotEmpty(sheets);
+        foreach (var sheet in sheets)
+        {
+            var boxes = sheet.Letters.Where(letter => !string.IsNullOrWhiteSpace(letter.Value)).Select(letter => letter.BoundingBox).ToArray();
+            for (var i = 0; i < boxes.Length; i++)
+            {
+                for (var j = i + 1; j < boxes.Length; j++)
+                {
+                    var across = Math.Min(boxes[i].Right, boxes[j].Right) - Math.Max(boxes[i].Left, boxes[j].Left);
+                    var up = Math.Min(boxes[i].Top, boxes[j].Top) - Math.Max(boxes[i].Bottom, boxes[j].Bottom);
+                    Assert.False(across > 1 && up > 1, $"page {sheet.Number}: two letters at {boxes[j].Left:0}, {boxes[j].Bottom:0}");
+                }
+            }
+        }
+    }
 }
