@@ -99,7 +99,7 @@ public sealed class VerbsTest(Chromium chromium)
     {
         using var api = new ApiClient(chromium.Address);
         const string Pieces = "label,width,height,count\nA,9 1/2,4,11\nB,6,4,7\nC,15,2 1/2,5\n";
-        var command = await Run.Of("cut", Run.Temporary(Pieces), "--width", "40", "--turn", "--json");
+        var command = await Run.Of("cut", Scratch.Written(Pieces), "--width", "40", "--turn", "--json");
 
         var cut = (await api.Post("/api/cut?width=40&turn", Pieces, "text/csv")).Json.GetProperty("cut");
 

@@ -24,7 +24,7 @@ public sealed class Chromium : IAsyncLifetime
     ];
 
     // Generous, as the machine may be busy; nothing is measured by it.
-    private const int Patience = 30_000;
+    private const int Patience = 60_000;
 
     private IPlaywright? playwright;
     private IBrowser? browser;
@@ -62,7 +62,7 @@ public sealed class Chromium : IAsyncLifetime
     /// <summary>The demo shop in a database of its own, served on a free port.</summary>
     public static async Task<WebApplication> Shop()
     {
-        var store = ShopStore.Open(Path.Combine(Directory.CreateTempSubdirectory().FullName, "shop.db"), TimeProvider.System);
+        var store = ShopStore.Open(Scratch.File("shop.db"), TimeProvider.System);
         await store.Demo.Seed();
         var shop = WebApp.Build(new(0, await ShopWorkbench.OfStore(store, CancellationToken.None), store));
         await shop.StartAsync();

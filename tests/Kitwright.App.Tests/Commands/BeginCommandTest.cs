@@ -7,7 +7,7 @@ public sealed class BeginCommandTest
     [Fact]
     public async Task A_quilt_is_begun_from_the_book_and_planned_from_its_file()
     {
-        var file = Path.Combine(Directory.CreateTempSubdirectory().FullName, "quilt.json");
+        var file = Scratch.File("quilt.json");
 
         var begun = await Run.Of("begin", "ohio-star", "--name", "Beacon", "--size", "9", "--set", "4x5", "--sashing", "1 1/2", "--border", "5", "--stock", Run.Stock, "--out", file);
 

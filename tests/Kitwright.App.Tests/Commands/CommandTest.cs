@@ -11,7 +11,7 @@ public sealed class CommandTest
         var plan = await Run.Of("plan", Run.Stars, "--stock", Run.Stock, "--colorway", "Harbor lights", "--json");
         Assert.Equal(0, plan.Exit);
 
-        var check = await Run.Of("check", Run.Temporary(plan.Output));
+        var check = await Run.Of("check", Scratch.Written(plan.Output));
 
         Assert.Equal((0, ""), (check.Exit, check.Error));
         Assert.StartsWith("The plan holds", check.Output, StringComparison.Ordinal);
@@ -24,7 +24,7 @@ public sealed class CommandTest
         var piece = plan["plan"]!["pieces"]![0]!;
         piece["width"] = "1 1/8";
 
-        var check = await Run.Of("check", Run.Temporary(plan.ToJsonString()), "--json");
+        var check = await Run.Of("check", Scratch.Written(plan.ToJsonString()), "--json");
 
         Assert.Equal(1, check.Exit);
         Assert.False(check.Json.GetProperty("good").GetBoolean());
@@ -93,7 +93,7 @@ public sealed class CommandTest
     [InlineData("\u0000\u0001")]
     public async Task A_broken_file_is_a_finding(string content)
     {
-        var path = Run.Temporary(content);
+        var path = Scratch.Written(content);
         foreach (var args in new string[][] { ["plan", path], ["check", path], ["kits", path, Run.Stock], ["kits", Run.Stars, path] })
         {
             var run = await Run.Of(args);

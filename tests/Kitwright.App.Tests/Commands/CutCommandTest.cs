@@ -150,7 +150,7 @@ public sealed class CutCommandTest
     [Fact]
     public async Task Pieces_of_cloth_are_touched_as_few_as_can_be()
     {
-        var cloth = Run.Temporary("label,width,height,count\nquarter,22,18,3\nscrap,8,8,4\n");
+        var cloth = Scratch.Written("label,width,height,count\nquarter,22,18,3\nscrap,8,8,4\n");
         var run = await Cut(Header + "A,4 1/2,4 1/2,20,no\n", "--cloth", cloth, "--goal", "sheets");
 
         Assert.Equal(0, run.Exit);
@@ -163,7 +163,7 @@ public sealed class CutCommandTest
     [Fact]
     public async Task Where_cloth_is_short_the_missing_pieces_are_named()
     {
-        var cloth = Run.Temporary("label,width,height\nquarter,22,18\n");
+        var cloth = Scratch.Written("label,width,height\nquarter,22,18\n");
         var run = await Cut(Header + "A,4 1/2,4 1/2,20,no\nB,30,2,1,yes\n", "--cloth", cloth, "--goal", "sheets");
 
         Assert.Equal(1, run.Exit);
@@ -175,7 +175,7 @@ public sealed class CutCommandTest
     [Fact]
     public async Task A_piece_comes_from_the_cloth_that_it_names()
     {
-        var cloth = Run.Temporary("label,width,height\nred,10,10\nblue,10,10\n");
+        var cloth = Scratch.Written("label,width,height\nred,10,10\nblue,10,10\n");
         var run = await Cut("label,width,height,count,cloth\nA,5,5,2,Blue\nB,5,5,1,green\n", "--cloth", cloth);
 
         Assert.Equal([("cutlist.cloth-unknown", "line 3")], Findings(run));
@@ -212,7 +212,7 @@ public sealed class CutCommandTest
     [Fact]
     public async Task The_sheet_reads_as_instructions_with_the_usual_cautions()
     {
-        var run = await Run.Of("cut", Run.Temporary(Header + "A1,2 1/2,2 1/2,80,no\nA2,3,5,9,no\n"), "--width", "40", "--straightening", "1/2");
+        var run = await Run.Of("cut", Scratch.Written(Header + "A1,2 1/2,2 1/2,80,no\nA2,3,5,9,no\n"), "--width", "40", "--straightening", "1/2");
 
         Assert.Contains("Square one end", run.Output, StringComparison.Ordinal);
         Assert.Contains("Cut 5 strips of 2 1/2; from each", run.Output, StringComparison.Ordinal);
@@ -256,7 +256,7 @@ public sealed class CutCommandTest
     }
 
     private static Task<Run> Cut(string list, params string[] options) =>
-        Run.Of(["cut", Run.Temporary(list), "--json", .. options]);
+        Run.Of(["cut", Scratch.Written(list), "--json", .. options]);
 
     private static List<(string, string)> Findings(Run run) =>
         [

@@ -7,7 +7,7 @@ namespace Kitwright.App.Tests.Commands;
 /// <summary>The commands that draw, and the book of blocks.</summary>
 public sealed class DrawingCommandTest
 {
-    private static string Path(string ending) => System.IO.Path.Combine(Directory.CreateTempSubdirectory().FullName, "picture." + ending);
+    private static string Path(string ending) => Scratch.File("picture." + ending);
 
     [Fact]
     public async Task A_quilt_is_drawn_as_svg_and_png_in_one_go()
@@ -96,7 +96,7 @@ public sealed class DrawingCommandTest
         quilt["setting"]!["sashing"] = JsonNode.Parse("""{ "width": "1 in", "role": "dark", "cornerstone": "light", "outer": true, "halved": true }""");
         quilt["borders"] = new JsonArray();
 
-        var run = await Run.Of("plan", Run.Temporary(quilt.ToJsonString()), "--json");
+        var run = await Run.Of("plan", Scratch.Written(quilt.ToJsonString()), "--json");
 
         Assert.Equal((0, ""), (run.Exit, run.Error));
         // Own arithmetic: 2 × 3 on point is 8 blocks; of their 32 sides 16 are shared in pairs, so 24 sashes.
@@ -132,7 +132,7 @@ public sealed class DrawingCommandTest
     public async Task A_file_that_cannot_be_written_is_a_finding(string name)
     {
         // A folder that is not there, and a folder in the file's place.
-        var path = System.IO.Path.Combine(Directory.CreateTempSubdirectory().FullName, name);
+        var path = Scratch.File(name);
 
         var run = await Run.Of("draw", Run.Stars, "--svg", path);
 

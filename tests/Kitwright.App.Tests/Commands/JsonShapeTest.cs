@@ -13,7 +13,7 @@ public sealed class JsonShapeTest
         var plan = await Run.Of("plan", Run.Stars, "--stock", Run.Stock, "--colorway", "Harbor lights", "--json");
         await HasShape("plan", plan.Output);
 
-        var check = await Run.Of("check", Run.Temporary(plan.Output), "--json");
+        var check = await Run.Of("check", Scratch.Written(plan.Output), "--json");
         await HasShape("check", check.Output);
     }
 
@@ -29,7 +29,7 @@ public sealed class JsonShapeTest
     [InlineData("--width", "40", "--unit", "1/8", "--increment", "36")]
     [InlineData("--width", "40", "--stages", "3", "--fold", "2")]
     public async Task Cut_lists_have_the_published_shape(params string[] options) =>
-        await HasShape("cut", (await Run.Of(["cut", Run.Temporary("label,width,height,count\nA,3,4,5\nB,50,4,5\n"), "--json", .. options])).Output);
+        await HasShape("cut", (await Run.Of(["cut", Scratch.Written("label,width,height,count\nA,3,4,5\nB,50,4,5\n"), "--json", .. options])).Output);
 
     [Fact]
     public async Task A_stock_file_s_answer_has_the_published_shape() =>

@@ -25,14 +25,6 @@ internal sealed record Run(int Exit, string Output, string Error)
 
     public static string Stock { get; } = File("examples", "stock.csv");
 
-    /// <summary>A file of this test alone, deleted by the system's own housekeeping.</summary>
-    public static string Temporary(string content)
-    {
-        var path = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
-        System.IO.File.WriteAllText(path, content);
-        return path;
-    }
-
     private static string FindRoot()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);

@@ -6,7 +6,7 @@ public sealed class StashCommandTest
     [Fact]
     public async Task Plenty_is_enough_and_scraps_may_be_mixed()
     {
-        var cloth = Run.Temporary("scraps: 12 yd of 42\nmore: 6 yd of 42\n");
+        var cloth = Scratch.Written("scraps: 12 yd of 42\nmore: 6 yd of 42\n");
         var run = await Run.Of("stash", Run.Stars, "--cloth", cloth, "--budget", "while-you-type");
 
         Assert.Equal((0, ""), (run.Exit, run.Error));
@@ -16,7 +16,7 @@ public sealed class StashCommandTest
     [Fact]
     public async Task Each_fabric_from_its_own_cloth_needs_as_many_cloths_as_fabrics()
     {
-        var cloth = Run.Temporary("red: 12 yd of 42\nblue: 12 yd of 42\n");
+        var cloth = Scratch.Written("red: 12 yd of 42\nblue: 12 yd of 42\n");
         var run = await Run.Of("stash", Run.Stars, "--cloth", cloth, "--one-cloth-each", "--budget", "while-you-type", "--json");
 
         Assert.Equal(1, run.Exit);
@@ -26,7 +26,7 @@ public sealed class StashCommandTest
     [Fact]
     public async Task A_list_with_columns_does_as_well()
     {
-        var cloth = Run.Temporary("label,width,height,count\nfat quarter,22,18,3\n");
+        var cloth = Scratch.Written("label,width,height,count\nfat quarter,22,18,3\n");
         var run = await Run.Of("stash", Run.Stars, "--cloth", cloth, "--budget", "while-you-type", "--json");
 
         Assert.Equal(1, run.Exit);

@@ -4,7 +4,7 @@ public sealed class StockCommandTest
 {
     private const string Odd = "SKU;lot;width;left;price;color\nF-1;L1;110 cm;11,5 m;12,90;#3a5f8c\n";
 
-    private static string Database() => Path.Combine(Directory.CreateTempSubdirectory().FullName, "shop.db");
+    private static string Database() => Scratch.File("shop.db");
 
     [Fact]
     public async Task A_dry_run_saves_nothing_and_the_real_run_all()
@@ -25,7 +25,7 @@ public sealed class StockCommandTest
     {
         var database = Database();
         await Run.Of("stock", Run.Stock, "--into", database);
-        var path = Run.Temporary("fabric,lot,bolt,width,yards,price,color\nOB-101,L853,B001,44,14 3/4,12.10,#f6f0e4\n");
+        var path = Scratch.Written("fabric,lot,bolt,width,yards,price,color\nOB-101,L853,B001,44,14 3/4,12.10,#f6f0e4\n");
 
         var run = await Run.Of("stock", path, "--into", database);
 
@@ -36,7 +36,7 @@ public sealed class StockCommandTest
     [Fact]
     public async Task Columns_of_other_names_are_matched_by_hand()
     {
-        var path = Run.Temporary(Odd);
+        var path = Scratch.Written(Odd);
         var refused = await Run.Of("stock", path, "--dry-run");
         Assert.Equal(1, refused.Exit);
         Assert.Contains("line 1: There is no column “fabric”.", refused.Output, StringComparison.Ordinal);

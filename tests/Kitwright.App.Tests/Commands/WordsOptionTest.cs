@@ -42,7 +42,7 @@ public sealed partial class WordsOptionTest
         // A border that is cut along the selvage says so.
         var quilt = JsonNode.Parse(await File.ReadAllTextAsync(Run.Stars, TestContext.Current.CancellationToken))!;
         quilt["borders"]![0]!["grain"] = "lengthwise";
-        var path = Run.Temporary(quilt.ToJsonString());
+        var path = Scratch.Written(quilt.ToJsonString());
         var american = (await Run.Of("plan", path)).Output;
         var british = (await Run.Of("plan", path, "--words", "british")).Output;
 
@@ -56,7 +56,7 @@ public sealed partial class WordsOptionTest
     [Fact]
     public async Task So_is_the_booklet()
     {
-        var path = Run.Temporary("");
+        var path = Scratch.Written("");
         Assert.Equal(0, (await Run.Of("booklet", Run.Stars, "--out", path, "--words", "british")).Exit);
         using var pdf = UglyToad.PdfPig.PdfDocument.Open(path);
         var text = string.Join(' ', pdf.GetPages().SelectMany(page => page.GetWords()).Select(word => word.Text));

@@ -4,7 +4,7 @@ namespace Kitwright.App.Tests.Features;
 
 public sealed class DraftLogTest
 {
-    private static string Folder() => Directory.CreateTempSubdirectory().FullName;
+    private static string Folder() => Scratch.Folder();
 
     [Fact]
     public void Undo_and_redo_have_no_end_and_outlive_the_process()

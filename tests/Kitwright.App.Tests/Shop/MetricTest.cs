@@ -71,7 +71,7 @@ public sealed partial class MetricTest
     [Fact]
     public async Task Templates_are_measured_by_three_centimeters()
     {
-        var path = Run.Temporary("");
+        var path = Scratch.Written("");
         Assert.Equal(0, (await Run.Of("templates", Skerry, "--out", path)).Exit);
         using var pdf = PdfDocument.Open(path);
         var text = string.Join('\n', pdf.GetPages().Select(page => string.Join(' ', page.GetWords().Select(word => word.Text))));
@@ -137,7 +137,7 @@ public sealed partial class MetricTest
     /// <summary>The demo shop under metric terms and British words.</summary>
     private static async Task<WebApplication> MetricShop()
     {
-        var store = ShopStore.Open(Path.Combine(Directory.CreateTempSubdirectory().FullName, "shop.db"), TimeProvider.System);
+        var store = ShopStore.Open(Scratch.File("shop.db"), TimeProvider.System);
         await store.Demo.Seed();
         await store.Terms.Set(ShopTerms.UsualMetric with { Words = TradeWords.British });
         var shop = WebApp.Build(new(0, await ShopWorkbench.OfStore(store, CancellationToken.None), store));

@@ -34,7 +34,7 @@ public sealed partial class LicensedPatternTest
     {
         var cancel = TestContext.Current.CancellationToken;
         var quilt = Licensed();
-        using var store = ShopStore.Open(Path.Combine(Directory.CreateTempSubdirectory().FullName, "shop.db"), TimeProvider.System);
+        using var store = ShopStore.Open(Scratch.File("shop.db"), TimeProvider.System);
         var begun = (await store.Projects.Begin(Guid.NewGuid(), quilt.Name, QuiltFile.Write(quilt), Message.Of("revision.opened"), "test", cancel)).Value!;
         await using var app = WebApp.Build(new(0, await ShopWorkbench.OfStore(store, cancel), store));
         await app.StartAsync(cancel);
