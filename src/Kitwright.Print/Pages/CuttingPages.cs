@@ -92,7 +92,7 @@ internal static class CuttingPages
 
     // Squaring the end uses what its own line says.
     private static IEnumerable<Element> Used(BookletSource source, CutLine line) =>
-        line.Strip is null ? [] : [Texts.Small(source.Say("print.used", ("length", line.Used)))];
+        line is { Strip: not null, UsesCloth: true } ? [Texts.Small(source.Say("print.used", ("length", line.Used)))] : [];
 
     private static Picture TickBox()
     {

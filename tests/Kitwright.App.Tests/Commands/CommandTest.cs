@@ -39,7 +39,7 @@ public sealed class CommandTest
     {
         var plan = await Run.Of("plan", Run.Stars);
 
-        Assert.Matches(@"Cut \d+ strips 3 1/2 in × WOF; sub-cut into \d+ of 3 1/2 × 6 1/2 \(A1\)\.", plan.Output);
+        Assert.Matches(@"Cut \d+ strips 3 1/2 in × WOF. From \d+ of them sub-cut \d+ of 3 1/2 × 6 1/2 \(A1\)\.", plan.Output);
         Assert.Contains("Binding: 10 strips of 2 1/2 in for 369 in", plan.Output, StringComparison.Ordinal);
     }
 

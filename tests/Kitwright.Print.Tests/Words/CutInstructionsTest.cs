@@ -77,6 +77,30 @@ public sealed class CutInstructionsTest
     }
 
     [Fact]
+    public void StripsOfOneHeightAreCutUnderOneSettingAndThenSharedOut()
+    {
+        var plan = Cloth(
+            [new(Star, "B4", In(2, 1, 2), In(2, 1, 2), 180, true), new(Goose, "B3", In(3), In(2, 1, 2), 13, true), new(Strip, "B5", In(40), In(2, 1, 2), 4, false)],
+            new StripCut(new("cloth/B/strip/1"), In(2, 1, 2), 11, [new(default, In(2, 1, 2), 16, [One(Star)])]),
+            new StripCut(new("cloth/B/strip/2"), In(2, 1, 2), 4, [new(default, In(40), 1, [One(Strip)])]),
+            new StripCut(new("cloth/B/strip/3"), In(2, 1, 2), 1, [new(default, In(3), 13, [One(Goose)])]),
+            new StripCut(new("cloth/B/strip/4"), In(2, 1, 2), 1, [new(default, In(2, 1, 2), 16, [One(Star)])])
+        );
+        Assert.Equal(
+            [
+                "Square one end of the cloth; 1/2 in is allowed for it.",
+                "Cut 17 strips 2 1/2 in × WOF. From 11 of them sub-cut 176 squares of 2 1/2 (B4).",
+                "Keep 4 more of them whole (B5).",
+                "From 1 more of them sub-cut 13 of 2 1/2 × 3 (B3).",
+                "From the other one sub-cut 4 squares of 2 1/2 (B4, room for 12 more).",
+            ],
+            Said(plan)
+        );
+        Assert.Equal([true, true, false, false, false], CutInstructions.Lines(plan).Select(line => line.UsesCloth));
+        Assert.Equal(plan.Cut, CutInstructions.Lines(plan)[1].Used);
+    }
+
+    [Fact]
     public void AMixedStripNamesEachPieceAndWhatIsTrimmed()
     {
         var plan = Cloth(

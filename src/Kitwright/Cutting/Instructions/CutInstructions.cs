@@ -43,11 +43,15 @@ public static class CutInstructions
         }
 
         var cut = 0L;
-        foreach (var strip in InOrder(plan))
+        foreach (var same in InOrder(plan).GroupBy(strip => strip.Height))
         {
-            used += strip.Height * strip.Times;
-            cut += strip.Times;
-            lines.Add(new(strip, words.Next(strip), used + plan.Terms.SquaringAgain(cut)));
+            // All strips of a height are cut under one setting of the ruler; what each of them becomes is said after it.
+            var strips = same.ToImmutableArray();
+            var count = strips.Sum(strip => (long)strip.Times);
+            used += same.Key * count;
+            cut += count;
+            var reached = used + plan.Terms.SquaringAgain(cut);
+            lines.AddRange(words.Run(strips).Select((say, i) => new CutLine(strips[i], say, reached) { UsesCloth = i == 0 }));
         }
 
         return lines.ToImmutable();
@@ -88,6 +92,6 @@ public static class CutInstructions
 /// <param name="Used">Length of cloth used when it is done, in inches, straightening included.</param>
 public sealed record CutLine(StripCut? Strip, Message Say, Length Used)
 {
-    /// <summary>False where the line only says how the strips after it are cut.</summary>
+    /// <summary>False where nothing is taken off the cloth: the strips are cut by a line before it, or after it.</summary>
     public bool UsesCloth { get; init; } = true;
 }

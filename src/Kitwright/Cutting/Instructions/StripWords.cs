@@ -19,7 +19,30 @@ internal sealed class StripWords(ClothPlan plan)
         .Demand.GroupBy(d => d.Piece)
         .ToDictionary(same => same.Key, same => same.Sum(d => d.Count));
 
-    public Message Next(StripCut strip)
+    /// <summary>
+    /// The strips of one height: "Cut 12 strips 2 1/2 in × WOF. From 11 of them sub-cut 176 squares of 2 1/2 (A1).", then "From the other one sub-cut
+    /// …". One message for each.
+    /// </summary>
+    public ImmutableArray<Message> Run(ImmutableArray<StripCut> strips) =>
+        strips is [var only]
+            ? [Alone(only)]
+            : [.. strips.Select((strip, i) => i == 0 ? First(strips) : Of(strip, i == strips.Length - 1 ? "last" : "more"))];
+
+    private Message First(ImmutableArray<StripCut> strips) =>
+        Message.Of("chart.run", ("total", strips.Sum(strip => strip.Times)), ("height", strips[0].Height), ("first", Of(strips[0], "first")));
+
+    private Message Of(StripCut strip, string place)
+    {
+        if (strip.SubCuts is [{ Times: 1, Stack: [{ Times: 1 } only] } cut] && IsWholeStrip(strip, cut, only))
+        {
+            var (_, room) = Give(only, strip.Times);
+            return Message.Of("chart.keep", ("place", place), ("count", strip.Times), ("label", demand[only.Piece].Label), ("room", room));
+        }
+
+        return Message.Of("chart.from", ("place", place), ("count", strip.Times), ("parts", Parts(strip)));
+    }
+
+    private Message Alone(StripCut strip)
     {
         if (strip.SubCuts is [{ Times: 1, Stack: [{ Times: 1 } only] } cut] && IsWholeStrip(strip, cut, only))
         {
@@ -33,13 +56,10 @@ internal sealed class StripWords(ClothPlan plan)
             );
         }
 
-        return Message.Of(
-            "chart.strips",
-            ("count", strip.Times),
-            ("height", strip.Height),
-            ("parts", strip.SubCuts.Select(sub => Part(strip, sub)).ToImmutableArray())
-        );
+        return Message.Of("chart.strips", ("count", strip.Times), ("height", strip.Height), ("parts", Parts(strip)));
     }
+
+    private ImmutableArray<Message> Parts(StripCut strip) => [.. strip.SubCuts.Select(sub => Part(strip, sub))];
 
     /// <summary>"Cut a length of 86 1/2 in; along the selvage cut it into 2 of 86 1/2 × 6 1/2 (A4)".</summary>
     public Message Next(LengthwiseSection section) =>
@@ -67,7 +87,7 @@ internal sealed class StripWords(ClothPlan plan)
                 "chart.sub-cut",
                 ("count", strip.Times),
                 ("height", strip.Height),
-                ("parts", strip.SubCuts.Select(sub => Part(strip, sub)).ToImmutableArray())
+                ("parts", Parts(strip))
             );
 
     public Message Beside(LengthwiseSection section, StripCut strip) =>
@@ -76,7 +96,7 @@ internal sealed class StripWords(ClothPlan plan)
             ("count", strip.Times),
             ("height", strip.Height),
             ("room", Room(section)),
-            ("parts", strip.SubCuts.Select(sub => Part(strip, sub)).ToImmutableArray())
+            ("parts", Parts(strip))
         );
 
     private Length Room(LengthwiseSection section) =>
