@@ -4,6 +4,7 @@ using Kitwright.App.Features.BlockDrawing;
 using Kitwright.App.Features.Desk;
 using Kitwright.App.Features.Licensing;
 using Kitwright.App.Features.PatternStop;
+using Kitwright.App.Features.Pictures;
 using Kitwright.App.Features.QuiltFiles;
 using Kitwright.App.Features.SewStop;
 using Microsoft.AspNetCore.DataProtection.KeyManagement;
@@ -17,6 +18,11 @@ public static class WebApp
 {
     /// <summary>Bytes: a table that somebody pastes comes in one message.</summary>
     private const int LongestMessage = 2 * 1024 * 1024;
+
+    /// <summary>
+    /// Pages kept for a browser that may come back; a page is its address, so one that is not kept is loaded again.
+    /// </summary>
+    private const int CircuitsKept = 2;
 
     public static WebApplication Build(WebOptions options)
     {
@@ -48,7 +54,7 @@ public static class WebApp
         builder.Services.AddScoped<Arrival>();
         builder.Services.AddScoped<Whereabouts>();
         builder.Services.AddRazorComponents()
-            .AddInteractiveServerComponents()
+            .AddInteractiveServerComponents(circuits => circuits.DisconnectedCircuitMaxRetained = CircuitsKept)
             .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LongestMessage);
 
         builder.Services.AddApi();
@@ -65,6 +71,7 @@ public static class WebApp
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapFonts();
+        app.MapCloths();
         app.MapBooklet();
         app.MapDrawing();
         app.MapQuiltFiles();
