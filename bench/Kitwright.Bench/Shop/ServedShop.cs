@@ -68,8 +68,12 @@ internal sealed class ServedShop : IDisposable
         Directory.Delete(folder, recursive: true);
     }
 
-    /// <summary>The executable as it was built, and the files beside it.</summary>
-    private static string Program() => Path.Combine(Root(), "src", "Kitwright.App", "bin", "Release", "net10.0", "kitwright.dll");
+    /// <summary>What <c>./dev run</c> starts: published with code made ahead, or else as it was built.</summary>
+    public static string Program()
+    {
+        var ahead = Path.Combine(Root(), "artifacts", "ahead", "run", "kitwright.dll");
+        return File.Exists(ahead) ? ahead : Path.Combine(Root(), "src", "Kitwright.App", "bin", "Release", "net10.0", "kitwright.dll");
+    }
 
     public static string Root()
     {

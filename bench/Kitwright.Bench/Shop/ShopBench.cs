@@ -13,6 +13,7 @@ internal static class ShopBench
     {
         using var shop = await ServedShop.Start();
         using var client = new HttpClient { BaseAddress = shop.Address };
+        Console.WriteLine($"# {Path.GetRelativePath(ServedShop.Root(), ServedShop.Program())}");
         Console.WriteLine("figure,value,unit,limit,kept");
         Line("first page after the start", shop.FirstPage.TotalMilliseconds, "ms", 2_000);
         Line("plan of the log cabin, warm", await Median(client, $"{Steps}/plan?colorway=Harbor%20hearth"), "ms", 500);
