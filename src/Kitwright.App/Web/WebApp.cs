@@ -2,6 +2,7 @@ using Kitwright.App.Api;
 using Kitwright.App.Components;
 using Kitwright.App.Features.BlockDrawing;
 using Kitwright.App.Features.Desk;
+using Kitwright.App.Features.KitsStop;
 using Kitwright.App.Features.Licensing;
 using Kitwright.App.Features.PatternStop;
 using Kitwright.App.Features.Pictures;
@@ -51,6 +52,7 @@ public static class WebApp
         builder.Services.AddSingleton(options.Workbench);
         builder.Services.AddSingleton(options.Store);
         builder.Services.AddSingleton(new DraftLog(Path.Combine(options.Store.Folder, "drafts")));
+        builder.Services.AddHostedService<Tidying>();
         builder.Services.AddScoped<Arrival>();
         builder.Services.AddScoped<Whereabouts>();
         builder.Services.AddRazorComponents()
@@ -73,6 +75,7 @@ public static class WebApp
         app.MapFonts();
         app.MapCloths();
         app.MapBooklet();
+        app.MapBag();
         app.MapDrawing();
         app.MapQuiltFiles();
         app.MapPublicPage();
