@@ -1,4 +1,6 @@
+using System.Reflection;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Migrations;
 
 namespace Kitwright.Shop;
 
@@ -19,13 +21,17 @@ internal static class Migrating
     {
         using var held = Hold(path + ".opening");
         SqliteFile.Prepare(path);
-        using var context = newContext();
-        if (context.Database.GetPendingMigrations().Any())
+        if (Known().Except(SqliteFile.Migrations(path)).Any())
         {
+            using var context = newContext();
             context.Database.ExecuteSqlRaw(Leftover);
             context.Database.Migrate();
         }
     }
+
+    // Asked of EF Core, the same takes a third of a second at every start.
+    private static IEnumerable<string> Known() =>
+        typeof(ShopContext).Assembly.GetTypes().Select(type => type.GetCustomAttribute<MigrationAttribute>()?.Id).OfType<string>();
 
     private static FileStream Hold(string path)
     {

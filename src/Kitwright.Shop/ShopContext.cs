@@ -120,6 +120,6 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options) : DbConte
         column.Property(c => c.Name).HasMaxLength(NameLength);
     }
 
-    private sealed class UtcTicks()
+    internal sealed class UtcTicks()
         : ValueConverter<DateTimeOffset, long>(time => time.UtcTicks, ticks => new(ticks, TimeSpan.Zero));
 }

@@ -38,6 +38,29 @@ internal static class SqliteFile
         command.ExecuteNonQuery();
     }
 
+    /// <summary>Ids of the migrations that have been applied to the file, in EF Core's own table; none in a new file.</summary>
+    public static IReadOnlySet<string> Migrations(string path)
+    {
+        using var connection = new SqliteConnection(ConnectionString(path));
+        connection.Open();
+        using var command = connection.CreateCommand();
+        command.CommandText = "SELECT COUNT(*) FROM sqlite_master WHERE type = 'table' AND name = '__EFMigrationsHistory';";
+        var applied = new HashSet<string>(StringComparer.Ordinal);
+        if (command.ExecuteScalar() is 0L)
+        {
+            return applied;
+        }
+
+        command.CommandText = "SELECT \"MigrationId\" FROM \"__EFMigrationsHistory\";";
+        using var reader = command.ExecuteReader();
+        while (reader.Read())
+        {
+            applied.Add(reader.GetString(0));
+        }
+
+        return applied;
+    }
+
     private sealed class Durable : DbConnectionInterceptor
     {
         public override void ConnectionOpened(DbConnection connection, ConnectionEndEventData eventData)

@@ -2,6 +2,8 @@ using Kitwright.Measure;
 using Kitwright.Shop.Ledger;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Metadata;
 using Xunit;
 
 namespace Kitwright.Shop.Tests;
@@ -29,6 +31,25 @@ public sealed class ShopStoreTest
         Assert.False(context.Database.HasPendingModelChanges());
         Assert.Empty(context.Database.GetPendingMigrations());
     }
+
+    [Fact]
+    public void The_model_made_ahead_is_the_model()
+    {
+        using var shop = new OpenedShop();
+        using var context = shop.Store.NewContext();
+        Assert.IsType<Compiled.ShopContextModel>(context.Model);
+        Assert.Equal(Described(context.GetService<IDesignTimeModel>().Model), Described(context.Model));
+    }
+
+    // In words, since each kind of model has classes of its own.
+    private static IEnumerable<string> Described(IModel model) =>
+        from entity in model.GetEntityTypes()
+        from line in entity.GetProperties().Select(p => $"{p.Name} {p.ClrType} {p.IsNullable} {p.GetMaxLength()} {p.IsConcurrencyToken} {p.ValueGenerated} {p.GetColumnName()} {p.GetColumnType()} {p.GetTypeMapping().Converter?.ProviderClrType}")
+            .Concat(entity.GetKeys().Select(key => $"key {key.IsPrimaryKey()} {string.Join(' ', key.Properties.Select(p => p.Name))}"))
+            .Concat(entity.GetIndexes().Select(index => $"index {index.IsUnique} {string.Join(' ', index.Properties.Select(p => p.Name))}"))
+            .Concat(entity.GetForeignKeys().Select(key => $"foreign {key.PrincipalEntityType.Name} {key.DeleteBehavior} {string.Join(' ', key.Properties.Select(p => p.Name))}"))
+            .Order(StringComparer.Ordinal)
+        select $"{entity.Name} {entity.GetTableName()} {line}";
 
     [Fact]
     public async Task Two_writers_lose_nothing()

@@ -20,11 +20,11 @@ internal sealed class ServedShop : IDisposable
     /// <summary>From the start of the process to the whole of the first page.</summary>
     public TimeSpan FirstPage { get; }
 
-    /// <summary>Resident memory, in MB: now, and at its highest.</summary>
-    public (long Now, long Highest) Memory()
+    /// <summary>Resident memory, in MB: now, what of that are pages of program files, and at its highest.</summary>
+    public (long Now, long Files, long Highest) Memory()
     {
         var lines = File.ReadAllLines($"/proc/{process.Id}/status");
-        return (Of("VmRSS:"), Of("VmHWM:"));
+        return (Of("VmRSS:"), Of("RssFile:"), Of("VmHWM:"));
 
         long Of(string name) => long.Parse(lines.First(line => line.StartsWith(name, StringComparison.Ordinal)).Split(' ', StringSplitOptions.RemoveEmptyEntries)[1], CultureInfo.InvariantCulture) / 1024;
     }
@@ -45,7 +45,13 @@ internal sealed class ServedShop : IDisposable
             {
                 RedirectStandardOutput = true,
                 // As ./dev run starts it.
-                Environment = { ["DOTNET_GCgen0size"] = "0x1000000" },
+                Environment =
+                {
+                    ["DOTNET_GCgen0size"] = "0x400000",
+                    ["MALLOC_ARENA_MAX"] = "1",
+                    ["MALLOC_TRIM_THRESHOLD_"] = "131072",
+                    ["MALLOC_MMAP_THRESHOLD_"] = "131072",
+                },
             }
         )!;
         var said = await process.StandardOutput.ReadLineAsync() ?? throw new InvalidOperationException("The server ended at once.");
@@ -68,8 +74,12 @@ internal sealed class ServedShop : IDisposable
         Directory.Delete(folder, recursive: true);
     }
 
-    /// <summary>The executable as it was built, and the files beside it.</summary>
-    private static string Program() => Path.Combine(Root(), "src", "Kitwright.App", "bin", "Release", "net10.0", "kitwright.dll");
+    /// <summary>What <c>./dev run</c> starts: published with code made ahead, or else as it was built.</summary>
+    public static string Program()
+    {
+        var ahead = Path.Combine(Root(), "artifacts", "ahead", "run", "kitwright.dll");
+        return File.Exists(ahead) ? ahead : Path.Combine(Root(), "src", "Kitwright.App", "bin", "Release", "net10.0", "kitwright.dll");
+    }
 
     public static string Root()
     {

@@ -105,7 +105,7 @@ internal static class MadeVerbs
             return ApiAnswer.Refused(planned.Findings);
         }
 
-        var cloths = StashText.Read(string.Join('\n', query.Have ?? []), plan.Cloths.FirstOrDefault()?.Terms.UsableWidth ?? workbench.Terms.Cloth.UsableWidth);
+        var cloths = StashText.Read(string.Join('\n', query.Have ?? []), plan.Cloths.FirstOrDefault()?.Terms.UsableWidth ?? workbench.Terms.Cloth.UsableWidth, quilt.Value!.Units);
         if (cloths.Value is not { } list)
         {
             return cloths.Findings.IsEmpty ? Bad("have", "", "3 fat quarters, 1 1/2 yd, …") : ApiAnswer.Refused(cloths.Findings);

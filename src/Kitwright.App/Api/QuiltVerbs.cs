@@ -31,6 +31,7 @@ internal static class QuiltVerbs
         MapVerb<PaperQuery>(api, "templates", null, MadeVerbs.Templates);
         MapVerb<DrawQuery>(api, "draw", "", MadeVerbs.Draw, tellsSizes: false, "image/svg+xml", "image/png");
         MapVerb<BookletQuery>(api, "booklet", null, Booklet, tellsSizes: false);
+        MapVerb<BagQuery>(api, "bag", null, Bag);
     }
 
     /// <param name="schema">Name of the answer's schema, empty where none is published; null for a PDF.</param>
@@ -128,6 +129,28 @@ internal static class QuiltVerbs
         return Results.File(pdf, "application/pdf");
     }
 
+    private static IResult Bag(Checked<Quilt> quilt, BagQuery query, IWorkbench workbench, CancellationToken cancel)
+    {
+        if (quilt.Value is not { } asked)
+        {
+            return ApiAnswer.Refused(quilt.Findings);
+        }
+
+        if ((query.Paper is null ? Papers.UsualFor(asked) : Papers.Named(query.Paper)) is not { } paper)
+        {
+            return MadeVerbs.Bad("paper", query.Paper!, "letter, a4");
+        }
+
+        if (BagPrint.FormOf(query.Form) is not { } form)
+        {
+            return MadeVerbs.Bad("form", query.Form ?? "", "yardage, strip-cut, fully-cut");
+        }
+
+        var planned = Planned(quilt, new(query.Colorway, null, null, null, null, null), workbench, cancel);
+        var printed = BagPrint.Of(asked, planned.Plan, form, workbench.Shelf, paper, Languages.Of(asked, workbench.Terms));
+        return printed.Value is { } pdf ? Results.File(pdf, "application/pdf") : ApiAnswer.Refused([.. planned.Findings, .. printed.Findings]);
+    }
+
     private static IResult Kits(Checked<Quilt> quilt, KitsQuery query, IWorkbench workbench, CancellationToken cancel)
     {
         var kits = Kitted(quilt, query, workbench, cancel);
@@ -200,6 +223,13 @@ internal sealed record KitsQuery(
 );
 
 /// <param name="Paper">letter or a4.</param>
+/// <param name="Form">yardage, strip-cut or fully-cut.</param>
+internal sealed record BagQuery(
+    [property: FromQuery(Name = "form")] string? Form,
+    [property: FromQuery(Name = "colorway")] string? Colorway,
+    [property: FromQuery(Name = "paper")] string? Paper
+);
+
 internal sealed record BookletQuery(
     [property: FromQuery(Name = "colorway")] string? Colorway,
     [property: FromQuery(Name = "paper")] string? Paper

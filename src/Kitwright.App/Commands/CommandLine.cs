@@ -16,6 +16,7 @@ public static class CommandLine
             CutCommand.Make(),
             StashCommand.Make(),
             KitsCommand.Make(),
+            BagCommand.Make(),
             BookletCommand.Make(),
             SewCommand.Make(),
             AccuracyCommand.Make(),

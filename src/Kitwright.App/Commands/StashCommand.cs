@@ -34,7 +34,7 @@ internal static class StashCommand
             {
                 var output = parsed.InvocationConfiguration.Output;
                 var planned = options.Plan(parsed, parsed.GetValue(quilt)!, cancel);
-                var cloths = ReadCloths(parsed.GetValue(cloth)!, (planned.Plan?.Cloths.FirstOrDefault()?.Terms ?? ClothTerms.Usual).UsableWidth);
+                var cloths = ReadCloths(parsed.GetValue(cloth)!, (planned.Plan?.Cloths.FirstOrDefault()?.Terms ?? ClothTerms.Usual).UsableWidth, planned.Language.Units.Sizes);
                 ImmutableArray<Finding> findings = [.. planned.Findings, .. cloths.Findings];
                 CutOutcome? cut = null;
                 if (planned.Plan is { } plan && cloths.Value is { } list)
@@ -69,7 +69,7 @@ internal static class StashCommand
     }
 
     /// <summary>A list with columns, or lines as a quilter writes them down.</summary>
-    private static Checked<ClothList> ReadCloths(string path, Length usualWidth)
+    private static Checked<ClothList> ReadCloths(string path, Length usualWidth, LengthUnit unit)
     {
         var bytes = InputFile.Read(path);
         if (bytes.Value is null)
@@ -77,7 +77,7 @@ internal static class StashCommand
             return new(null, bytes.Findings);
         }
 
-        var cloths = ClothList.ReadAny(bytes.Value, usualWidth);
+        var cloths = ClothList.ReadAny(bytes.Value, usualWidth, unit);
         return cloths with { Findings = [.. cloths.Findings.Select(f => f with { Place = $"--cloth {f.Place}" })] };
     }
 }

@@ -2,8 +2,10 @@ using Kitwright.App.Api;
 using Kitwright.App.Components;
 using Kitwright.App.Features.BlockDrawing;
 using Kitwright.App.Features.Desk;
+using Kitwright.App.Features.KitsStop;
 using Kitwright.App.Features.Licensing;
 using Kitwright.App.Features.PatternStop;
+using Kitwright.App.Features.Pictures;
 using Kitwright.App.Features.QuiltFiles;
 using Kitwright.App.Features.SewStop;
 using Microsoft.AspNetCore.DataProtection.KeyManagement;
@@ -17,6 +19,11 @@ public static class WebApp
 {
     /// <summary>Bytes: a table that somebody pastes comes in one message.</summary>
     private const int LongestMessage = 2 * 1024 * 1024;
+
+    /// <summary>
+    /// Pages kept for a browser that may come back; a page is its address, so one that is not kept is loaded again.
+    /// </summary>
+    private const int CircuitsKept = 2;
 
     public static WebApplication Build(WebOptions options)
     {
@@ -45,10 +52,11 @@ public static class WebApp
         builder.Services.AddSingleton(options.Workbench);
         builder.Services.AddSingleton(options.Store);
         builder.Services.AddSingleton(new DraftLog(Path.Combine(options.Store.Folder, "drafts")));
+        builder.Services.AddHostedService<Tidying>();
         builder.Services.AddScoped<Arrival>();
         builder.Services.AddScoped<Whereabouts>();
         builder.Services.AddRazorComponents()
-            .AddInteractiveServerComponents()
+            .AddInteractiveServerComponents(circuits => circuits.DisconnectedCircuitMaxRetained = CircuitsKept)
             .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LongestMessage);
 
         builder.Services.AddApi();
@@ -65,7 +73,9 @@ public static class WebApp
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapFonts();
+        app.MapCloths();
         app.MapBooklet();
+        app.MapBag();
         app.MapDrawing();
         app.MapQuiltFiles();
         app.MapPublicPage();

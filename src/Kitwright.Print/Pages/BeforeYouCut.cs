@@ -24,6 +24,9 @@ internal static class BeforeYouCut
             new Row([new(SideOf(source) + 2, TestSquare(source)), new(null, Texts.Body(source.Say("print.square.use")))], 16)
         );
 
+    /// <summary>The cautions of the cutter alone, where cuts are told without the rest of a booklet.</summary>
+    public static Stack Cutter(BookletSource source) => Stack.Of(6, Texts.Body(source.Say("print.before.makers")), Cautions(source, "cutter", 8));
+
     private static Stack Cautions(BookletSource source, string tool, int count) =>
         Stack.Of(6, Texts.Heading(source.Say("print.caution." + tool)), List(source, "print.caution." + tool, count));
 

@@ -94,7 +94,8 @@ internal static class CuttingPages
     private static IEnumerable<Element> Used(BookletSource source, CutLine line) =>
         line is { Strip: not null, UsesCloth: true } ? [Texts.Small(source.Say("print.used", ("length", line.Used)))] : [];
 
-    private static Picture TickBox()
+    /// <summary>To be ticked off by hand.</summary>
+    internal static Picture TickBox()
     {
         var top = Look.Body.Baseline - 7.5;
         var box = new Shape(Outline.Rectangle(new(0.5, top, 8, 8)), null, Look.Edge) { Role = Role.Decoration };

@@ -32,10 +32,25 @@ public static class QuiltPicture
     /// <param name="label">What the picture shows, in words.</param>
     /// <param name="keyPrefix">Put before the ids of prints, where several pictures share a page.</param>
     public static string Svg(Design design, Func<string, Paint> fill, string label, string keyPrefix = "") =>
-        SvgCanvas.Write(
-            Of(design, fill, Look.Seam),
-            new(new(0, 0, design.Width.InInches.ToDouble(), design.Height.InInches.ToDouble()), label, keyPrefix, Digits: 4, Hairlines: true)
+        SvgCanvas.Write(Of(design, fill, Look.Seam), View(design, label, keyPrefix));
+
+    /// <summary>
+    /// The same for a picture whose fabrics are changed by hand: all seams are one path over the fabrics, which a
+    /// browser keeps painted while a fabric under them changes.
+    /// </summary>
+    public static string SvgUnderSeams(Design design, Func<string, Paint> fill, string label)
+    {
+        var blocks = design.Blocks.ToDictionary(block => block.Id, StringComparer.Ordinal);
+        var patches = design.Placements.SelectMany(p => blocks[p.Block].Patches.Select(patch => patch.Drawn.Moved(p.Motion)));
+        var seams = new Shape(Outline.Of(patches.Concat(design.Patches.Select(p => p.Shape))), null, Look.Seam) { Class = "seams" };
+        return SvgCanvas.Write(
+            new Group([Of(design, fill, null), new Group([seams]) { Transform = Upright(design.Height) }]),
+            View(design, label, "")
         );
+    }
+
+    private static SvgView View(Design design, string label, string keyPrefix) =>
+        new(new(0, 0, design.Width.InInches.ToDouble(), design.Height.InInches.ToDouble()), label, keyPrefix, Digits: 4, Hairlines: true);
 
     /// <summary>One shape per role.</summary>
     internal static Group Roles(IEnumerable<(string Role, Polygon Shape)> patches, Func<string, Paint> fill, Stroke? seams) =>

@@ -12,6 +12,7 @@ public sealed class ProblemsTest(Chromium chromium)
     [InlineData("/api/quilts/ostrel-bay-stars/plan?colorway=nobody", 422, "command.colorway.unknown")]
     [InlineData("/api/quilts/ostrel-bay-stars/kits?want=nobody", 422, "command.want.bad")]
     [InlineData("/api/quilts/ostrel-bay-stars/booklet?paper=A9", 422, "api.query")]
+    [InlineData("/api/quilts/ostrel-bay-stars/bag?form=sewn", 422, "api.query")]
     [InlineData("/api/stock/00000000-0000-0000-0000-000000000001", 404, "api.no-booking")]
     [InlineData("/api/schemas/nothing", 404, "api.no-schema")]
     [InlineData("/api/no-such-verb", 404, null)]

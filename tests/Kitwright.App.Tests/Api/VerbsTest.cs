@@ -50,6 +50,7 @@ public sealed class VerbsTest(Chromium chromium)
         Assert.Equal("application/pdf", booklet.Type);
         Assert.StartsWith("%PDF-", booklet.Body, StringComparison.Ordinal);
         Assert.Equal("application/pdf", (await api.Post("/api/booklet", Quilt)).Type);
+        Assert.StartsWith("%PDF-", (await api.Get($"{Stars}/bag?form=strip-cut&colorway=Heather%20dusk")).Body, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -90,6 +90,7 @@ public sealed partial class MetricTest
     [InlineData("/cut")]
     [InlineData("/sew")]
     [InlineData("/kits")]
+    [InlineData("/license")]
     [InlineData("/pattern")]
     [InlineData("/sizes?for=bed-queen")]
     [InlineData("/sizes?target=150x200")]
@@ -100,10 +101,33 @@ public sealed partial class MetricTest
         var html = await client.GetStringAsync(new Uri($"/quilts/skerry-lights{stop}", UriKind.Relative), TestContext.Current.CancellationToken);
 
         var text = Tags().Replace(html, " ");
-        Assert.Matches(@"\d\s(cm|m)\b|centimetre", text);
+        Assert.Matches(@"\d\s(cm|m)\b|metre", text);
         Assert.DoesNotMatch(Imperial(), text);
         Assert.DoesNotMatch(Long(), text);
         Assert.DoesNotMatch(American(), text);
+    }
+
+    [Fact]
+    public async Task The_terms_and_what_is_chosen_for_them_are_in_the_words_of_the_shop()
+    {
+        await using var shop = await MetricShop();
+        using var client = new HttpClient { BaseAddress = new(shop.Urls.Single()) };
+        var html = await client.GetStringAsync(new Uri("/shop/terms", UriKind.Relative), TestContext.Current.CancellationToken);
+
+        Assert.Matches("<option[^>]*>metre</option>", html);
+        Assert.DoesNotMatch(American(), Tags().Replace(html, " "));
+    }
+
+    // 45 cm x 110 cm without a unit; 20 in of leftover is told as 50.8 cm, and never as more than there is (own arithmetic).
+    [Fact]
+    public async Task Cloth_that_is_there_is_written_down_in_centimeters()
+    {
+        await using var shop = await MetricShop();
+        using var client = new HttpClient { BaseAddress = new(shop.Urls.Single()) };
+        var html = await client.GetStringAsync(new Uri("/quilts/skerry-lights/stash?have=45 x 110", UriKind.Relative), TestContext.Current.CancellationToken);
+
+        Assert.Matches(@"45\scm|45\s×\s110|110\s×\s45", Tags().Replace(html, " "));
+        Assert.DoesNotMatch(Imperial(), Tags().Replace(html, " "));
     }
 
     [Fact]

@@ -41,7 +41,7 @@ public sealed partial class LicensedPatternTest
         using var client = new HttpClient { BaseAddress = new(app.Urls.Single()) };
         var slug = begun.Project.Slug;
 
-        foreach (var path in (string[])[$"/public/{slug}", $"/quilts/{slug}/picture.svg", $"/quilts/{slug}/picture.png?width=100", $"/quilts/{slug}/booklet.pdf", $"/quilts/{slug}/templates.pdf", .. Api(slug)])
+        foreach (var path in (string[])[$"/public/{slug}", $"/quilts/{slug}/picture.svg", $"/quilts/{slug}/picture.png?width=100", $"/quilts/{slug}/booklet.pdf", $"/quilts/{slug}/templates.pdf", $"/quilts/{slug}/bag.pdf?form=strip-cut", .. Api(slug)])
         {
             var answer = await client.GetAsync(path, cancel);
             var bytes = await answer.Content.ReadAsByteArrayAsync(cancel);
@@ -61,7 +61,7 @@ public sealed partial class LicensedPatternTest
     }
 
     private static IEnumerable<string> Api(string slug) =>
-        ((string[])["", "/plan", "/sew", "/sizes?target=60x80", "/accuracy?quilts=100", "/stash?have=3%20yd", "/templates", "/booklet", "/draw"]).Select(verb => $"/api/quilts/{slug}{verb}");
+        ((string[])["", "/plan", "/sew", "/sizes?target=60x80", "/accuracy?quilts=100", "/stash?have=3%20yd", "/templates", "/bag?form=yardage", "/booklet", "/draw"]).Select(verb => $"/api/quilts/{slug}{verb}");
 
     /// <summary>The search itself finds a size where there is one: in the shop's own picture of the same quilt.</summary>
     [Fact]

@@ -52,7 +52,7 @@ internal sealed class PrintedBooklet
         return string.Join(' ', Texts.Skip(first).Take(last - first));
     }
 
-    private static string TextOf(Page page)
+    internal static string TextOf(Page page)
     {
         var text = new StringBuilder();
         Letter? before = null;

@@ -30,6 +30,22 @@ public sealed class SvgTest
     }
 
     [Fact]
+    public void UnderSeamsTheFabricsAreTheSameShapesAndTheSeamsGoRoundEachOfThem()
+    {
+        var design = Layout.Of(Demo.Quilt);
+        var plain = XDocument.Parse(QuiltPicture.Svg(design, Demo.Fill, "the quilt")).Descendants(Svg + "path").Select(p => p.Attribute("d")!.Value).ToList();
+        var paths = XDocument.Parse(QuiltPicture.SvgUnderSeams(design, Demo.Fill, "the quilt")).Descendants(Svg + "path").ToList();
+        Assert.Equal(plain, paths.SkipLast(1).Select(p => p.Attribute("d")!.Value));
+        Assert.All(paths.SkipLast(1), path => Assert.Null(path.Attribute("stroke")));
+        var seams = paths[^1];
+        Assert.Equal(("seams", "none"), (seams.Attribute("class")!.Value, seams.Attribute("fill")!.Value));
+        Assert.Equal(Contours(plain), Contours([seams.Attribute("d")!.Value]));
+    }
+
+    private static IEnumerable<string> Contours(IEnumerable<string> paths) =>
+        paths.SelectMany(d => d.Split('Z', StringSplitOptions.RemoveEmptyEntries)).Order(StringComparer.Ordinal);
+
+    [Fact]
     public void TheViewBoxIsTheFinishedSizeInInches()
     {
         var design = Layout.Of(Demo.Quilt);

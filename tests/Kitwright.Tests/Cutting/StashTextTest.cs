@@ -32,6 +32,20 @@ public sealed class StashTextTest
     }
 
     [Theory]
+    [InlineData("4 of 45 x 110", "1100", "450")]
+    [InlineData("20 squares 12,5", null, null)]
+    [InlineData("20 squares 12.5", "125", "125")]
+    [InlineData("1.5 m of 110", "1100", "1500")]
+    [InlineData("12 strips 6", "1016", "60")]
+    [InlineData("5 x 7 in", "177 4/5", "50")]
+    public void In_a_metric_shop_sizes_without_a_unit_are_centimeters(string line, string? width, string? height)
+    {
+        var sheet = StashText.Read(line, Usual, LengthUnit.Centimeter).Value?.Sheets.Single();
+
+        Assert.Equal((width, height), (sheet is null ? null : LengthText.Mixed(sheet.Width.InMillimeters), sheet is null ? null : LengthText.Mixed(sheet.Height!.Value.InMillimeters)));
+    }
+
+    [Theory]
     [InlineData("a lot of it")]
     [InlineData("0 fat quarters")]
     [InlineData("squares")]
@@ -62,5 +76,7 @@ public sealed class StashTextTest
         var sheet = StashText.Read(line, Usual).Value!.Sheets.Single();
 
         Assert.Equal((3, Length.Inches(14), Length.Inches(2, 1, 2)), (sheet.Count!.Value, sheet.Width, sheet.Height!.Value));
+        // 2 1/2 in = 63.5 mm: no more is told than there is.
+        Assert.Equal("3 of 6.3 cm x 35.5 cm", StashText.Line(Length.Inches(14), Length.Inches(2, 1, 2), 3, LengthUnit.Centimeter));
     }
 }

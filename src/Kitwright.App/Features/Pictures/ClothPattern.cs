@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
+using System.Security.Cryptography;
 using System.Text;
 using Kitwright.Fabrics;
 using Kitwright.Fabrics.Prints;
@@ -12,6 +14,8 @@ namespace Kitwright.App.Features.Pictures;
 /// </summary>
 public static class ClothPattern
 {
+    private static readonly ConditionalWeakTable<Fabric, string> Versions = [];
+
     /// <summary>Bare paper, for a role without a fabric.</summary>
     public static Paint Bare { get; } = Paint.Of(Color.Parse("#efebe2"));
 
@@ -23,6 +27,15 @@ public static class ClothPattern
 
     private static string Name(Fabric fabric) =>
         "cloth-" + string.Concat(fabric.Number.Select(c => char.IsAsciiLetterOrDigit(c) ? $"{c}" : $"_{(int)c:x}"));
+
+    /// <summary>The name with what it is drawn from: the same text is the same picture, in any session of this build.</summary>
+    public static string Version(Fabric fabric) => Versions.GetValue(fabric, Versioned);
+
+    private static string Versioned(Fabric fabric)
+    {
+        var drawn = $"{typeof(PrintTile).Module.ModuleVersionId} {typeof(ClothPattern).Module.ModuleVersionId} {fabric}";
+        return $"{Name(fabric)}.{Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(drawn)).AsSpan(0, 8))}";
+    }
 
     /// <summary>A <c>pattern</c> element for each of the fabrics.</summary>
     public static string Definitions(IEnumerable<Fabric> fabrics)

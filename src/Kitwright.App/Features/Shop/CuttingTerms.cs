@@ -19,24 +19,25 @@ internal static class CuttingTerms
     /// <param name="losses">What squaring may be said to take.</param>
     public static IEnumerable<Term> Of(ShopTerms terms, IEnumerable<Length> losses, Func<Length, string> text)
     {
+        var language = Languages.Of(terms);
         var table = terms.Cloth.Table ?? TableTerms.Usual with { SquaringLoss = terms.Cloth.Straightening };
         yield return new(
             "layers",
             Layers.FirstOrDefault(layers => layers.Layers == table.Layers).Name ?? "one",
-            TermChoices.Words("layers", [.. Layers.Select(layers => layers.Name)]),
+            TermChoices.Words(language, "layers", [.. Layers.Select(layers => layers.Name)]),
             said => Layers.FirstOrDefault(layers => layers.Name == said) is { Name: not null } found ? At(terms, table with { Layers = found.Layers }) : null
         );
         yield return new(
             "square-every",
             Text(table.SquareEvery),
-            [.. new[] { 0, 2, 3, 4, 5, 6, 8, 10, 12, table.SquareEvery }.Distinct().Order().Select(n => new Choice(Text(n), Saying.Say("terms.choice.square-every", ("strips", n))))],
+            [.. new[] { 0, 2, 3, 4, 5, 6, 8, 10, 12, table.SquareEvery }.Distinct().Order().Select(n => new Choice(Text(n), language.Say("terms.choice.square-every", ("strips", n))))],
             said => int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? At(terms, table with { SquareEvery = n }) : null
         );
         yield return TermChoices.Size("square-loss", table.SquaringLoss, losses, text, loss => At(terms, table with { SquaringLoss = loss }));
         yield return new(
             "goal",
             terms.Goal == CutGoal.ByTheInch ? "inch" : "step",
-            TermChoices.Words("goal", "step", "inch"),
+            TermChoices.Words(language, "goal", "step", "inch"),
             said => said is "step" or "inch" ? terms with { Goal = said == "inch" ? CutGoal.ByTheInch : CutGoal.ByTheStep } : null
         );
         for (var i = 0; i < Places.Length; i++)
@@ -45,7 +46,7 @@ internal static class CuttingTerms
             yield return new(
                 Places[i],
                 Name(terms.Order[i]),
-                TermChoices.Words("aim", [.. CutOrder.Usual.Select(Name)]),
+                TermChoices.Words(language, "aim", [.. CutOrder.Usual.Select(Name)]),
                 said => CutOrder.Usual.Any(aim => Name(aim) == said)
                     ? terms with { Order = CutOrder.With(terms.Order, place, CutOrder.Usual.First(aim => Name(aim) == said)) }
                     : null

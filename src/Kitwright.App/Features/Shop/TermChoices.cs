@@ -34,6 +34,7 @@ public static class TermChoices
     public static ImmutableArray<Term> Of(ShopTerms terms)
     {
         var (cloth, kits) = (terms.Cloth, terms.Kits);
+        var language = Languages.Of(terms);
         var metric = terms.SoldBy == LengthUnit.Meter;
         ImmutableArray<Length> small = metric
             ? [.. Enumerable.Range(0, 11).Select(n => Length.Millimeters(5 * n))]
@@ -49,7 +50,7 @@ public static class TermChoices
             Size("trim", cloth.CrossTrim, small, Small, value => terms with { Cloth = cloth with { CrossTrim = value } }),
             Size("straightening", cloth.Straightening, small, Small, value => terms with { Cloth = cloth with { Straightening = value } }),
             Size("load", kits.LoadLoss, small, Small, value => terms with { Kits = kits with { LoadLoss = value } }),
-            new("sold-by", metric ? "meter" : "yard", Words("sold-by", "yard", "meter"), unit => SoldBy(terms, unit)),
+            new("sold-by", metric ? "meter" : "yard", Words(language, "sold-by", "yard", "meter"), unit => SoldBy(terms, unit)),
             Steps(terms),
             Size("least", cloth.MinimumCut, cuts, Large, value => terms with { Cloth = cloth with { MinimumCut = value } }),
             Size("remnant", kits.UsefulRemnant, cuts, Large, value => terms with { Kits = kits with { UsefulRemnant = value } }),
@@ -57,13 +58,13 @@ public static class TermChoices
             new(
                 "spare",
                 Text(terms.SpareStrips),
-                [.. Enumerable.Range(0, 6).Append(terms.SpareStrips).Distinct().Order().Select(n => new Choice(Text(n), Saying.Say("terms.choice.spare", ("strips", n))))],
+                [.. Enumerable.Range(0, 6).Append(terms.SpareStrips).Distinct().Order().Select(n => new Choice(Text(n), language.Say("terms.choice.spare", ("strips", n))))],
                 text => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? terms with { SpareStrips = n } : null
             ),
             new(
                 "lengths",
                 terms.OneLengthPerFabric ? "fabric" : "role",
-                Words("lengths", "role", "fabric"),
+                Words(language, "lengths", "role", "fabric"),
                 text => text is "fabric" or "role" ? terms with { OneLengthPerFabric = text == "fabric" } : null
             ),
             .. CuttingTerms.Of(terms, small, Small),
@@ -76,7 +77,7 @@ public static class TermChoices
             new(
                 "words",
                 terms.Words == TradeWords.British ? "british" : "american",
-                Words("words", "american", "british"),
+                Words(language, "words", "american", "british"),
                 text => text is "american" or "british" ? terms with { Words = text == "british" ? TradeWords.British : TradeWords.American } : null
             ),
             .. TechniqueBook.Kinds.Select(kind => Way(terms, kind)),
@@ -100,7 +101,7 @@ public static class TermChoices
         new(
             kind.Name,
             terms.Techniques.GetValueOrDefault(kind.Name, kind.Techniques[0].Name),
-            [.. kind.Techniques.Select(t => new Choice(t.Name, Saying.Say($"technique.{kind.Name}.{t.Name}")))],
+            [.. kind.Techniques.Select(t => new Choice(t.Name, Languages.Of(terms).Say($"technique.{kind.Name}.{t.Name}")))],
             name =>
                 name == kind.Techniques[0].Name ? terms with { Techniques = terms.Techniques.Remove(kind.Name) }
                 : kind.Has(name) ? terms with { Techniques = terms.Techniques.SetItem(kind.Name, name) }
@@ -111,7 +112,7 @@ public static class TermChoices
     {
         var held = Increments.FirstOrDefault(set => set.Steps.SequenceEqual(terms.Cloth.Increments));
         var offered = Increments.Where(set => set.Unit == terms.SoldBy || set.Name == held.Name).Select(set => set.Name).ToImmutableArray();
-        var choices = Words("steps", [.. offered]);
+        var choices = Words(Languages.Of(terms), "steps", [.. offered]);
         return new(
             "steps",
             held.Name ?? "own",
@@ -145,12 +146,12 @@ public static class TermChoices
             };
     }
 
-    internal static ImmutableArray<Choice> Words(string term, params ReadOnlySpan<string> values)
+    internal static ImmutableArray<Choice> Words(Catalog language, string term, params ReadOnlySpan<string> values)
     {
         var choices = ImmutableArray.CreateBuilder<Choice>();
         foreach (var value in values)
         {
-            choices.Add(new(value, Saying.Say($"terms.choice.{term}.{value}")));
+            choices.Add(new(value, language.Say($"terms.choice.{term}.{value}")));
         }
 
         return choices.ToImmutable();

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Kitwright.App.Web;
+using Kitwright.Words;
 
 namespace Kitwright.App.Features.Shop;
 
@@ -10,26 +11,28 @@ public static class TermSentences
     private const char Mark = '\uFDD0';
 
     /// <summary>Sentences in parts: text, or a term.</summary>
-    public static ImmutableArray<ImmutableArray<(string Text, Term? Term)>> Of(ImmutableArray<Term> terms) =>
+    /// <param name="language">Of the sentences; the choices have theirs from the terms.</param>
+    public static ImmutableArray<ImmutableArray<(string Text, Term? Term)>> Of(Catalog language, ImmutableArray<Term> terms) =>
         [
-            Say(terms, "width", Slot("width"), Slot("trim")),
-            Say(terms, "squaring", Slot("straightening"), Slot("load")),
-            Say(terms, "sold", ("unit", Marked("sold-by")), Slot("steps"), Slot("least")),
-            Say(terms, "kit", Slot("spare"), Slot("lengths")),
-            Say(terms, "table", Slot("layers"), ("every", Marked("square-every")), ("loss", Marked("square-loss"))),
-            Say(terms, "order", Slot("goal"), Slot("first"), Slot("second"), Slot("third"), Slot("fourth"), Slot("fifth")),
-            Say(terms, "bolts", Slot("remnant"), ("putUp", Marked("put-up"))),
-            Say(terms, "money", Slot("currency"), Slot("words")),
-            Say(terms, "ways", Slot("half-square"), Slot("goose"), Slot("hourglass"), Slot("square-in-square"), Slot("row"), Slot("round")),
+            Say(language, terms, "width", Slot("width"), Slot("trim")),
+            Say(language, terms, "squaring", Slot("straightening"), Slot("load")),
+            Say(language, terms, "sold", ("unit", Marked("sold-by")), Slot("steps"), Slot("least")),
+            Say(language, terms, "kit", Slot("spare"), Slot("lengths")),
+            Say(language, terms, "table", Slot("layers"), ("every", Marked("square-every")), ("loss", Marked("square-loss"))),
+            Say(language, terms, "order", Slot("goal"), Slot("first"), Slot("second"), Slot("third"), Slot("fourth"), Slot("fifth")),
+            Say(language, terms, "bolts", Slot("remnant"), ("putUp", Marked("put-up"))),
+            Say(language, terms, "money", Slot("currency"), Slot("words")),
+            Say(language, terms, "ways", Slot("half-square"), Slot("goose"), Slot("hourglass"), Slot("square-in-square"), Slot("row"), Slot("round")),
         ];
 
     private static ImmutableArray<(string Text, Term? Term)> Say(
+        Catalog language,
         ImmutableArray<Term> terms,
         string sentence,
         params ReadOnlySpan<(string Name, object Value)> slots
     ) =>
         [
-            .. Saying.Say($"terms.say.{sentence}", slots)
+            .. Saying.Say(language, Message.Of($"terms.say.{sentence}", slots))
                 .Split(Mark)
                 .Select((part, i) => i % 2 == 0 ? (part, (Term?)null) : ("", terms.First(term => term.Name == part)))
                 .Where(part => part.Item2 is not null || part.Item1.Length > 0),

@@ -2,7 +2,7 @@
 // so that its answer never stands between the hand and the picture, and what it says agrees.
 
 // A browser paints a printed patch many times slower than a plain one: while chips are being chosen the picture has
-// the fabrics' colors, and their prints a moment after the last of them.
+// the fabrics' colors with hard edges, and their prints a moment after the last of them.
 const Rest = 400;
 let chosen = -Rest;
 let waiting = 0;
@@ -30,6 +30,7 @@ window.addEventListener(
     const colors = plain(JSON.parse(fills));
     for (const figure of document.querySelectorAll("[data-fills]")) {
       figure.dataset.fills = fills;
+      figure.dataset.choosing = "";
       fill(figure, colors);
     }
     afterPaint(() => {
@@ -53,7 +54,10 @@ function fillAll() {
     return;
   }
 
-  for (const figure of document.querySelectorAll("[data-fills]")) fill(figure, JSON.parse(figure.dataset.fills));
+  for (const figure of document.querySelectorAll("[data-fills]")) {
+    delete figure.dataset.choosing;
+    fill(figure, JSON.parse(figure.dataset.fills));
+  }
 }
 
 new MutationObserver(fillAll).observe(document.body, {

@@ -1,4 +1,5 @@
 // Starts the connection over a websocket at once, without negotiation, and the modules that act before it answers.
+import "./cloths.js";
 import "./fabrics.js";
 import "./picking.js";
 import "./nearer.js";

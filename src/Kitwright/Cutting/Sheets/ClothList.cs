@@ -68,14 +68,15 @@ public sealed record ClothList(ImmutableArray<StockSheet> Sheets)
 
     /// <summary>A list with columns where its first line names them, otherwise lines as a quilter writes them down.</summary>
     /// <param name="usualWidth">Of yards and strips whose width is not said.</param>
-    public static Checked<ClothList> ReadAny(byte[] bytes, Length usualWidth)
+    /// <param name="unit">Of sizes without one in such lines.</param>
+    public static Checked<ClothList> ReadAny(byte[] bytes, Length usualWidth, LengthUnit unit = LengthUnit.Inch)
     {
         var text = ListText.Of(bytes);
         var first = text.AsSpan().TrimStart();
         first = first[..Math.Max(0, first.IndexOfAny('\r', '\n'))];
         return first.Contains("width", StringComparison.OrdinalIgnoreCase) && first.Contains("height", StringComparison.OrdinalIgnoreCase)
             ? Read(bytes, ListMeasure.Inches)
-            : StashText.Read(text, usualWidth);
+            : StashText.Read(text, usualWidth, unit);
     }
 
     private static Rational Dearest => 1_000_000_000;

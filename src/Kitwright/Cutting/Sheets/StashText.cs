@@ -26,7 +26,8 @@ public static partial class StashText
     private const int LongestSize = 120;
 
     /// <param name="usualWidth">Of yards and strips whose width is not said.</param>
-    public static Checked<ClothList> Read(string text, Length usualWidth)
+    /// <param name="unit">Of sizes without one.</param>
+    public static Checked<ClothList> Read(string text, Length usualWidth, LengthUnit unit = LengthUnit.Inch)
     {
         if (text.Length > MostCharacters)
         {
@@ -44,7 +45,7 @@ public static partial class StashText
                 continue;
             }
 
-            if (Read(line, i + 1, usualWidth) is { } sheet)
+            if (Read(line, i + 1, usualWidth, unit) is { } sheet)
             {
                 sheets.Add(sheet);
             }
@@ -58,15 +59,21 @@ public static partial class StashText
     }
 
     /// <summary>Such a line for equal rectangles, for who wants to use leftovers again.</summary>
-    public static string Line(Length width, Length height, int count) =>
-        string.Create(CultureInfo.InvariantCulture, $"{count} of {LengthText.Inches(height)} x {LengthText.Inches(width)}");
+    /// <param name="unit">Inch, or centimeter: then to the whole millimeter below, since no more cloth may be told than there is.</param>
+    public static string Line(Length width, Length height, int count, LengthUnit unit = LengthUnit.Inch) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} of {Told(height, unit)} x {Told(width, unit)}");
 
-    private static StockSheet? Read(string line, int number, Length usualWidth)
+    private static string Told(Length length, LengthUnit unit) =>
+        unit == LengthUnit.Centimeter
+            ? $"{LengthText.Centimeters(Length.Millimeters((length / Length.Millimeters(1)).Floor()))} cm"
+            : LengthText.Inches(length);
+
+    private static StockSheet? Read(string line, int number, Length usualWidth, LengthUnit unit)
     {
         var colon = line.IndexOf(':', StringComparison.Ordinal);
         var name = colon < 0 ? "" : line[..colon].Trim();
         var what = line[(colon + 1)..].Trim();
-        if (name.Length > LongestName || what.Length > LongestSize || name.Any(char.IsControl) || Size(what, usualWidth) is not var (match, width, height))
+        if (name.Length > LongestName || what.Length > LongestSize || name.Any(char.IsControl) || Size(what, usualWidth, unit) is not var (match, width, height))
         {
             return null;
         }
@@ -80,7 +87,7 @@ public static partial class StashText
         return new(new PathId("cloth").Child("line", number), name.Length == 0 ? Unnumbered(match) : name, width, height, count, width.InInches * height.InInches);
     }
 
-    private static (Match Match, Length Width, Length Height)? Size(string what, Length usualWidth)
+    private static (Match Match, Length Width, Length Height)? Size(string what, Length usualWidth, LengthUnit unit)
     {
         if (Precut().Match(what) is { Success: true } precut)
         {
@@ -90,27 +97,27 @@ public static partial class StashText
 
         if (Yards().Match(what) is { Success: true } yards)
         {
-            return Inches(yards.Groups["length"].Value) is { } length && Across(yards.Groups["width"], usualWidth) is { } width
+            return In(yards.Groups["length"].Value, LengthUnit.Inch) is { } length && Across(yards.Groups["width"], usualWidth, unit) is { } width
                 ? (yards, width, yards.Groups["unit"].Value[0] is 'm' or 'M' ? Length.Millimeters(length.InInches * 1000) : length * 36)
                 : null;
         }
 
         if (Squares().Match(what) is { Success: true } squares)
         {
-            return Inches(squares.Groups["side"].Value) is { } side ? (squares, side, side) : null;
+            return In(squares.Groups["side"].Value, unit) is { } side ? (squares, side, side) : null;
         }
 
         if (Strips().Match(what) is { Success: true } strips)
         {
-            return Inches(strips.Groups["height"].Value) is { } height && Across(strips.Groups["width"], usualWidth) is { } width
+            return In(strips.Groups["height"].Value, unit) is { } height && Across(strips.Groups["width"], usualWidth, unit) is { } width
                 ? (strips, width, height)
                 : null;
         }
 
         return
             Rectangles().Match(what) is { Success: true } rectangles
-            && Inches(rectangles.Groups["height"].Value) is { } down
-            && Inches(rectangles.Groups["width"].Value) is { } across
+            && In(rectangles.Groups["height"].Value, unit) is { } down
+            && In(rectangles.Groups["width"].Value, unit) is { } across
             ? (rectangles, across, down)
             : null;
     }
@@ -123,9 +130,9 @@ public static partial class StashText
         return count.Success && rest.StartsWith("of ", StringComparison.OrdinalIgnoreCase) ? rest[3..].Trim() : rest;
     }
 
-    private static Length? Across(Group given, Length usual) => given.Success ? Inches(given.Value) : usual;
+    private static Length? Across(Group given, Length usual, LengthUnit unit) => given.Success ? In(given.Value, unit) : usual;
 
-    private static Length? Inches(string text) => LengthText.TryParse(text, out var length) ? length : null;
+    private static Length? In(string text, LengthUnit unit) => LengthText.TryParse(text, out var length, unit) ? length : null;
 
     private static int CountOf(Match match) =>
         !match.Groups["count"].Success ? 1
