@@ -52,6 +52,9 @@ public sealed class TechniquePlansTest
     [InlineData("goose", "triangles", "quarter-square-triangle")]
     [InlineData("hourglass", "triangles", "quarter-square-triangle")]
     [InlineData("square-in-square", "flip", "snowball")]
+    [InlineData("goose", "flip-trimmed", "goose-flip")]
+    [InlineData("goose", "four-trimmed", "goose-four")]
+    [InlineData("square-in-square", "flip-trimmed", "snowball")]
     [InlineData("square-in-square", "triangles", "square-on-point")]
     [InlineData("row", "strip-set", "strip-set")]
     public void What_is_chosen_is_planned(string kind, string technique, string recipe)

@@ -25,6 +25,7 @@ internal static class AccuracyCommand
         var options = new PlanningOptions();
         var across = new Option<string?>("--across") { Description = Inputs.Say("command.accuracy.across") };
         var middle = new Option<string?>("--middle") { Description = Inputs.Say("command.accuracy.middle") };
+        var tolerance = new Option<string?>("--tolerance") { Description = Inputs.Say("command.accuracy.tolerance") };
         var quilts = new Option<int>("--quilts") { Description = Inputs.Say("command.accuracy.quilts"), DefaultValueFactory = _ => 10_000 };
         var json = Inputs.Json();
         quilts.Validators.Add(r =>
@@ -34,7 +35,7 @@ internal static class AccuracyCommand
                 r.AddError(Inputs.Say("command.accuracy.quilts.bad"));
             }
         });
-        var command = new Command("accuracy", Inputs.Say("command.accuracy")) { quilt, across, middle, quilts, json };
+        var command = new Command("accuracy", Inputs.Say("command.accuracy")) { quilt, across, middle, tolerance, quilts, json };
         options.AddTo(command);
         command.SetAction(
             (parsed, cancel) =>
@@ -47,18 +48,22 @@ internal static class AccuracyCommand
                     planned.Language.Units.Sizes,
                     planned.Plan?.Seam ?? Length.Inches(0, 1, 4)
                 );
-                ImmutableArray<Finding> findings = [.. planned.Findings, .. bad];
-                var good = planned.Plan is not null && bad.IsEmpty;
+                (Length Value, Finding? Finding)? allowed = parsed.GetValue(tolerance) is { } text
+                    ? Tolerance.Read(text, planned.Language.Units.Sizes, planned.Plan?.Seam ?? Length.Inches(0, 1, 4))
+                    : null;
+                ImmutableArray<Finding> findings = [.. planned.Findings, .. bad, .. allowed?.Finding is { } refused ? [refused] : ImmutableArray<Finding>.Empty];
+                var good = planned.Plan is not null && bad.IsEmpty && allowed?.Finding is null;
+                var most = allowed?.Value;
                 var hands = test?.Hands(Hands.Usual) ?? Hands.Usual;
                 var accuracy = good ? QuiltAccuracy.Of(planned.Plan!, hands, Generous, parsed.GetValue(quilts)) : null;
-                var words = accuracy is null ? [] : AccuracyWords.Of(planned.Plan!, accuracy, planned.Language.Units.Sizes);
+                var words = accuracy is null ? [] : AccuracyWords.Of(planned.Plan!, accuracy, planned.Language.Units.Sizes, most);
                 ImmutableArray<Message> tested = test is null || accuracy is null ? [] : AccuracyWords.Of(test).AddRange(TrimWords.Of(planned.Plan!, hands));
                 if (parsed.GetValue(json))
                 {
                     Report.WriteJson(
                         output,
                         good
-                            ? Answer(planned.Plan!, test, parsed.GetValue(quilts), findings, planned.Language)
+                            ? Answer(planned.Plan!, test, parsed.GetValue(quilts), findings, planned.Language, most)
                             : new { format = Format, version = Version, accuracy, sentences = Array.Empty<string>(), findings = Report.Json(findings) }
                     );
                 }
@@ -78,10 +83,10 @@ internal static class AccuracyCommand
     }
 
     /// <summary>What the command prints of a plan as JSON.</summary>
-    public static object Answer(QuiltPlan plan, SeamTest? test, int quilts, ImmutableArray<Finding> findings, Catalog words)
+    public static object Answer(QuiltPlan plan, SeamTest? test, int quilts, ImmutableArray<Finding> findings, Catalog words, Length? tolerance = null)
     {
         var accuracy = QuiltAccuracy.Of(plan, test?.Hands(Hands.Usual) ?? Hands.Usual, Generous, quilts);
-        ImmutableArray<Message> said = [.. test is null ? [] : AccuracyWords.Of(test).AddRange(TrimWords.Of(plan, test.Hands(Hands.Usual))), .. AccuracyWords.Of(plan, accuracy, words.Units.Sizes)];
+        ImmutableArray<Message> said = [.. test is null ? [] : AccuracyWords.Of(test).AddRange(TrimWords.Of(plan, test.Hands(Hands.Usual))), .. AccuracyWords.Of(plan, accuracy, words.Units.Sizes, tolerance)];
         return new
         {
             format = Format,

@@ -62,6 +62,11 @@ internal static class SewText
                 );
             }
 
+            if (experienced.Steps[step.Number - 1].Seconds <= 0)
+            {
+                continue;
+            }
+
             output.WriteLine(
                 "   "
                     + words.Say(

@@ -57,6 +57,8 @@ internal static class Interpreter
             Lay lay => Laying.Do(lay, table, place),
             Sew sew => Stitching.Do(sew, table, place),
             SewIn sew => SettingIn.Do(sew, table, place),
+            SewPart sew => SewingInPart.Do(sew, table, place),
+            CloseSeam close => SewingInPart.Do(close, table, place),
             CutAlong cut => Dividing.Do(cut, table, place),
             Press press => Verbs.Pressing.Do(press, table, place),
             Trim trim => Verbs.Trimming.Do(trim, table, place),

@@ -47,6 +47,11 @@ internal sealed record Table(
             return finding;
         }
 
+        if (item is HalfSewn)
+        {
+            return Finding.Of("check.sewing.partial-open", place, ("register", register));
+        }
+
         if (item is not Cloth single)
         {
             return Finding.Of("check.sewing.not-pressed-open", place, ("register", register));

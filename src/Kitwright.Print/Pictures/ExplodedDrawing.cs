@@ -53,11 +53,19 @@ internal sealed class ExplodedDrawing
         away = Math.Abs(run.X) < Near ? new(0, 1) : new Place(run.X, -run.Y) * Math.Sign(run.X);
     }
 
+    // Parts that whirl round a center are pulled away from it, each to its own side.
+    private bool Around => recipe.Verbs.Any(verb => verb is SewPart);
+
     private bool Across => Math.Abs(away.Y) < Near;
     private bool Down => Math.Abs(away.X) < Near;
 
     public Picture Fit(double width, double height, double mostScale)
     {
+        if (Around)
+        {
+            return FitAround(width, height, mostScale);
+        }
+
         // Words below take two lines at most, as a rule; beside, as much as the longest; on the parts, nothing.
         double gaps = Gap * (extents.Length - 1),
             aside = Down ? words.Max(word => word.Width) + WordsAside : 0,
@@ -72,7 +80,7 @@ internal sealed class ExplodedDrawing
             high = (finished.Height * scale) + gapsDown;
         // Where the parts run up to the right, the first of them stands lowest.
         var toPage = new Affine(scale, 0, 0, -scale, 0, (finished.Height * scale) + (away.Y < 0 ? gapsDown : 0));
-        var parts = new Group([.. Parts(toPage), .. Arrows(toPage)]);
+        var parts = new Group([.. Parts(toPage), .. Arrows(toPage), .. Diamonds(toPage)]);
         if (Across)
         {
             var lines = WordsBelow(toPage, high).ToArray();
@@ -82,6 +90,34 @@ internal sealed class ExplodedDrawing
         return Down
             ? new(new Group([parts, .. WordsBeside(toPage, wide)]), wide + aside, high)
             : new(new Group([parts, .. WordsOn(toPage)]), wide, high);
+    }
+
+    private Picture FitAround(double width, double height, double mostScale)
+    {
+        const double Gaps = 2 * Gap;
+        var scale = Math.Min(mostScale, Math.Min((width - Gaps) / finished.Width, (height - Gaps) / finished.Height));
+        var toPage = new Affine(scale, 0, 0, -scale, Gap, (finished.Height * scale) + Gap);
+        return new(
+            new Group([.. Parts(toPage), .. SewnInPart(toPage), .. Arrows(toPage), .. WordsOn(toPage)]),
+            (finished.Width * scale) + Gaps,
+            (finished.Height * scale) + Gaps
+        );
+    }
+
+    /// <summary>The stitches of the partial seam as they are sewn first, with a bar where they stop.</summary>
+    private IEnumerable<Node> SewnInPart(Affine toPage)
+    {
+        const double HalfBar = 4;
+        var sewn = recipe.Verbs.OfType<SewPart>().First();
+        Affine center = Shift(0),
+            first = Shift(1);
+        var aside = new Place((center.E + first.E) / 2, (center.F + first.F) / 2);
+        Place from = toPage.Apply(pose.Apply(PressMarks.PlaceOf(sewn.Line.From))) + aside,
+            stop = toPage.Apply(pose.Apply(PressMarks.PlaceOf(sewn.Stop))) + aside;
+        var step = stop - from;
+        var across = new Place(-step.Y, step.X) * (HalfBar / Math.Sqrt((step.X * step.X) + (step.Y * step.Y)));
+        yield return new Shape(Outline.Line(from, stop), null, Look.Dashes);
+        yield return new Shape(Outline.Line(stop - across, stop + across), null, Look.Edge);
     }
 
     /// <summary>A long column is laid on its side, and a slanting row level; a whole top stands as it hangs.</summary>
@@ -175,6 +211,22 @@ internal sealed class ExplodedDrawing
         }
     }
 
+    /// <summary>A diamond where seams meet that cannot nest, in the gap between the parts that meet there.</summary>
+    private IEnumerable<Node> Diamonds(Affine toPage)
+    {
+        var ahead = new Place(away.X, -away.Y) * Beside;
+        foreach (var spot in step.Unnested(recipe))
+        {
+            var at = pose.Apply(new Place(spot.X, spot.Y));
+            int one = Array.FindIndex(outlines, outline => outline.Holds(at - ahead)),
+                other = Array.FindIndex(outlines, outline => outline.Holds(at + ahead));
+            if (one >= 0 && other >= 0)
+            {
+                yield return Diamond.At(toPage.Apply(at) + new Place((Shift(one).E + Shift(other).E) / 2, (Shift(one).F + Shift(other).F) / 2));
+            }
+        }
+    }
+
     // Words of narrow parts would run into one another: each goes to the first line where it has room.
     private IEnumerable<TextLine> WordsBelow(Affine toPage, double high)
     {
@@ -213,6 +265,14 @@ internal sealed class ExplodedDrawing
     // Seen on the page, parts follow one another from the left or from the top.
     private Affine Shift(int index)
     {
+        if (Around)
+        {
+            var apart = extents[index].Center - extents[0].Center;
+            return index == 0 ? Affine.Identity
+                : Math.Abs(apart.X) > Math.Abs(apart.Y) ? Affine.Shift(Gap * Math.Sign(apart.X), 0)
+                : Affine.Shift(0, -Gap * Math.Sign(apart.Y));
+        }
+
         double Along(Box box) => (box.Center.X * away.X) - (box.Center.Y * away.Y);
         var mine = Along(extents[index]);
         var before = Gap * extents.Count(other => Along(other) < mine - Near);

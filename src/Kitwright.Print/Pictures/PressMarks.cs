@@ -48,7 +48,7 @@ internal static class PressMarks
                 .Of(recipe.Id)
                 .SetIn.Select(seam =>
                 {
-                    var toward = ((SewIn)recipe.Verbs[seam.Verb]).Toward;
+                    var toward = recipe.Verbs[seam.Verb] is CloseSeam closed ? closed.Toward : ((SewIn)recipe.Verbs[seam.Verb]).Toward;
                     // Round a corner, the next side of the angle lies the other way.
                     var turned = toward == PressToward.Swirled && seam.Side % 2 == 1;
                     var step = new Place(seam.TowardPart.X, seam.TowardPart.Y) * (toward == PressToward.Bottom || turned ? -1 : 1);

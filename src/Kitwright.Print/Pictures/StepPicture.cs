@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Kitwright.Plans;
 using Kitwright.Pressing;
 using Kitwright.Print.Drawing;
@@ -12,6 +13,11 @@ public sealed record StepPicture(QuiltPlan Plan, Func<string, Paint> Fill, Func<
 {
     /// <summary>Where all seams of the plan lie.</summary>
     internal SeamTrace Seams { get; } = SeamTrace.Of(Plan);
+
+    private PressingReport? meetings;
+
+    /// <summary>Where seams of a step meet that do not nest, in the unit's coordinates.</summary>
+    internal ImmutableArray<Spot> Unnested(Recipe recipe) => (meetings ??= PressingReport.Of(Plan, Seams)).Of(recipe.Id)?.Others ?? [];
 
     /// <summary>As large as fits, in points, and never larger than <paramref name="mostScale"/> points to the inch.</summary>
     public Picture Of(Recipe recipe, double width, double height, double mostScale = 13)

@@ -9,7 +9,7 @@ namespace Kitwright.Accuracy;
 public static class AccuracyWords
 {
     /// <param name="units">In which what is estimated is rounded.</param>
-    public static ImmutableArray<Message> Of(QuiltPlan plan, QuiltAccuracy accuracy, LengthUnit units = LengthUnit.Inch)
+    public static ImmutableArray<Message> Of(QuiltPlan plan, QuiltAccuracy accuracy, LengthUnit units = LengthUnit.Inch, Length? tolerance = null)
     {
         var (untrimmed, trimmed) = (accuracy.Untrimmed, accuracy.Trimmed);
         return
@@ -26,6 +26,9 @@ public static class AccuracyWords
                 ("sixteenth", Estimate.Share(trimmed.OverSixteenth)),
                 ("eighth", Estimate.Share(trimmed.OverEighth))
             ),
+            .. tolerance is { } most
+                ? [Message.Of("accuracy.tolerance", ("tolerance", most), ("untrimmed", Estimate.Share(untrimmed.Over(most))), ("trimmed", Estimate.Share(trimmed.Over(most))))]
+                : ImmutableArray<Message>.Empty,
             Message.Of(
                 "accuracy.top",
                 ("width", plan.Design.Width + Estimate.Nearest(untrimmed.Across.Mean, units)),

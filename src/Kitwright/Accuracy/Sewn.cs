@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Kitwright.Measure;
 
 namespace Kitwright.Accuracy;
 
@@ -24,6 +25,16 @@ public sealed record Sewn(
     ImmutableArray<long> Bins
 )
 {
+    /// <summary>Blocks by how far their worse side is off, in ticks of a length.</summary>
+    internal ImmutableArray<long> Worst { get; init; } = [];
+
+    /// <summary>Share of blocks of which a side is off by more than a tolerance.</summary>
+    public double Over(Length tolerance)
+    {
+        var ticks = (int)Math.Ceiling(tolerance.InInches.ToDouble() * Tolerance.TicksPerInch);
+        return Worst.Skip(ticks).Sum() / (double)Math.Max(1, Worst.Sum());
+    }
+
     internal static Sewn Of(Tally[] shares, int quilts)
     {
         Sums blocks = new(),
@@ -53,7 +64,10 @@ public sealed record Sewn(
             shares.Sum(s => s.Pleats) / (double)quilts,
             shares.Sum(s => s.TooSmall) / trims,
             [.. bins]
-        );
+        )
+        {
+            Worst = [.. Enumerable.Range(0, shares[0].Worst.Length).Select(i => shares.Sum(share => share.Worst[i]))],
+        };
     }
 }
 

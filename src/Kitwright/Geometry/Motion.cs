@@ -81,7 +81,11 @@ public readonly record struct Motion(Surd XX, Surd XY, Surd YX, Surd YY, Surd DX
         return new(XX, YX, XY, YY, dx, dy);
     }
 
-    public Point Apply(Point p) => new((XX * p.X) + (XY * p.Y) + DX, (YX * p.X) + (YY * p.Y) + DY);
+    // Most motions turn by quarters, if at all: half of the products are then nothing.
+    public Point Apply(Point p) =>
+        XY.IsZero && YX.IsZero ? new((XX * p.X) + DX, (YY * p.Y) + DY)
+        : XX.IsZero && YY.IsZero ? new((XY * p.Y) + DX, (YX * p.X) + DY)
+        : new((XX * p.X) + (XY * p.Y) + DX, (YX * p.X) + (YY * p.Y) + DY);
 
     public Line Apply(Line line) => new(Apply(line.From), Apply(line.To));
 }

@@ -41,11 +41,37 @@ public sealed record Polygon(ImmutableArray<Point> Corners)
     public Polygon CounterClockwise() =>
         TwiceSignedArea.Sign < 0 ? new([.. Corners.Reverse()]) : this;
 
-    public (Point Low, Point High) Bounds() =>
-        (
-            new(Corners.Min(p => p.X), Corners.Min(p => p.Y)),
-            new(Corners.Max(p => p.X), Corners.Max(p => p.Y))
-        );
+    // Asked again and again while a quilt is pieced: kept with the corners that it was worked out from.
+    private Box? box;
+
+    private sealed record Box(ImmutableArray<Point> Of, Point Low, Point High);
+
+    public (Point Low, Point High) Bounds()
+    {
+        if (box is not { } known || known.Of != Corners)
+        {
+            box = known = BoxOf(Corners);
+        }
+
+        return (known.Low, known.High);
+    }
+
+    private static Box BoxOf(ImmutableArray<Point> corners)
+    {
+        Surd left = corners[0].X,
+            right = left,
+            bottom = corners[0].Y,
+            top = bottom;
+        foreach (var corner in corners.AsSpan()[1..])
+        {
+            left = corner.X < left ? corner.X : left;
+            right = corner.X > right ? corner.X : right;
+            bottom = corner.Y < bottom ? corner.Y : bottom;
+            top = corner.Y > top ? corner.Y : top;
+        }
+
+        return new(corners, new(left, bottom), new(right, top));
+    }
 
     /// <summary>Exact answer by crossing count; a point on the edge is On.</summary>
     public Side Where(Point point)

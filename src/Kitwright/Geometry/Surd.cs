@@ -39,10 +39,12 @@ public readonly record struct Surd(Rational One, Rational Root2, Rational Root3,
     public static implicit operator Surd(Length length) => new(length.InInches);
 
     public static Surd operator +(Surd x, Surd y) =>
-        new(x.One + y.One, x.Root2 + y.Root2, x.Root3 + y.Root3, x.Root6 + y.Root6);
+        x.IsRational && y.IsRational ? new(x.One + y.One)
+        : new(x.One + y.One, x.Root2 + y.Root2, x.Root3 + y.Root3, x.Root6 + y.Root6);
 
     public static Surd operator -(Surd x, Surd y) =>
-        new(x.One - y.One, x.Root2 - y.Root2, x.Root3 - y.Root3, x.Root6 - y.Root6);
+        x.IsRational && y.IsRational ? new(x.One - y.One)
+        : new(x.One - y.One, x.Root2 - y.Root2, x.Root3 - y.Root3, x.Root6 - y.Root6);
 
     public static Surd operator -(Surd x) => new(-x.One, -x.Root2, -x.Root3, -x.Root6);
 
@@ -80,7 +82,8 @@ public readonly record struct Surd(Rational One, Rational Root2, Rational Root3,
         y.IsRational ? x.Scaled(Rational.One / y.One) : x * y.Inverse();
 
     private Surd Scaled(Rational factor) =>
-        new(One * factor, Root2 * factor, Root3 * factor, Root6 * factor);
+        IsRational ? new(One * factor)
+        : new(One * factor, Root2 * factor, Root3 * factor, Root6 * factor);
 
     // With p = a + b√2 and q = c + d√2 the number is p + q√3; 1/(p + q√3) = (p − q√3)/(p² − 3q²),
     // and p² − 3q² lies in Q(√2), where the same step ends in a rational.

@@ -18,11 +18,21 @@ internal sealed record Canonical(Region Region, Motion Home)
     /// <summary>Regions of more items lie once in a quilt: turning them about to compare them is wasted work.</summary>
     private const int MostCompared = 64;
 
-    public static Canonical Of(Region region) =>
-        Enumerable
-            .Range(0, region.Items.Length > MostCompared ? 1 : 4)
-            .Select(turns => IsSlantedStrip(region) ? Posed(region, Motion.EighthTurns((2 * turns) + 1)) : Posed(region, turns))
-            .MinBy(pose => pose.Key, StringComparer.Ordinal)!;
+    public static Canonical Of(Region region)
+    {
+        if (IsSlantedStrip(region))
+        {
+            return Enumerable.Range(0, 4).Select(turns => Posed(region, Motion.EighthTurns((2 * turns) + 1))).MinBy(pose => pose.Key, StringComparer.Ordinal)!;
+        }
+
+        if (region.Items.Length > MostCompared)
+        {
+            return Posed(region, 0);
+        }
+
+        var (turns, key) = PoseKeys.Of(region).Index().MinBy(pose => pose.Item, StringComparer.Ordinal);
+        return Posed(region, turns) with { key = key };
+    }
 
     /// <summary>A sash of a quilt on point: a rectangle of one fabric at 45 degrees, longer than wide.</summary>
     private static bool IsSlantedStrip(Region region) =>
@@ -40,9 +50,14 @@ internal sealed record Canonical(Region Region, Motion Home)
 
     private static Canonical Posed(Region region, Motion turn)
     {
-        var turned = turn == Motion.Identity ? region : region.Moved(turn);
-        var toOrigin = Motion.Shift(-turned.Bounds.Low.X, -turned.Bounds.Low.Y);
-        var posed = turned.Moved(toOrigin);
-        return new(posed, turn.Then(toOrigin).Inverse());
+        var (low, high) = region.Bounds;
+        // Turned by quarters, the box that bounds the region goes with it.
+        Point one = turn.Apply(low),
+            other = turn.Apply(high);
+        var corner = turn.XX.IsZero || turn.XY.IsZero
+            ? new Point(one.X < other.X ? one.X : other.X, one.Y < other.Y ? one.Y : other.Y)
+            : region.Moved(turn).Bounds.Low;
+        var motion = turn with { DX = -corner.X, DY = -corner.Y };
+        return new(motion == Motion.Identity ? region : region.Moved(motion), motion.Inverse());
     }
 }

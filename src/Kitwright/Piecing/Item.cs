@@ -63,10 +63,18 @@ internal sealed record Item(Polygon Shape, string? Role, string? Block, Motion F
 
     /// <summary>Equal for items that look alike and lie alike.</summary>
     /// <param name="texts">Coordinates as they were written before: a region has few different ones.</param>
-    public string Key(Dictionary<Surd, string> texts)
+    public string Key(Dictionary<Surd, string> texts) => ContentKey(0) + "|" + ShapeKey(texts);
+
+    /// <summary>What it is, and how it lies once it is turned by quarters.</summary>
+    public string ContentKey(int turns)
     {
-        var content = Role is not null ? (Lengthwise ? "l:" : "r:") + Role : $"b:{Block}:{Frame.XX},{Frame.XY},{Frame.YX},{Frame.YY}";
-        return content + "|" + ShapeKey(texts);
+        if (Role is not null)
+        {
+            return (Lengthwise ? "l:" : "r:") + Role;
+        }
+
+        var frame = turns == 0 ? Frame : Frame.Then(Motion.QuarterTurns(turns));
+        return $"b:{Block}:{frame.XX},{frame.XY},{frame.YX},{frame.YY}";
     }
 
     private string ShapeKey(Dictionary<Surd, string> texts)
@@ -101,7 +109,9 @@ internal sealed record Item(Polygon Shape, string? Role, string? Block, Motion F
 /// <summary>Items that together fill a region, with the region's bounding box.</summary>
 internal sealed record Region(ImmutableArray<Item> Items)
 {
-    public (Point Low, Point High) Bounds { get; } = BoundsOf(Items);
+    private (Point Low, Point High)? bounds;
+
+    public (Point Low, Point High) Bounds => bounds ??= BoundsOf(Items);
 
     public Surd Width => Bounds.High.X - Bounds.Low.X;
     public Surd Height => Bounds.High.Y - Bounds.Low.Y;
@@ -125,10 +135,14 @@ internal sealed record Region(ImmutableArray<Item> Items)
 
     private static (Point, Point) BoundsOf(ImmutableArray<Item> items)
     {
-        var boxes = items.Select(i => i.Shape.Bounds()).ToArray();
-        return (
-            new(boxes.Min(b => b.Low.X), boxes.Min(b => b.Low.Y)),
-            new(boxes.Max(b => b.High.X), boxes.Max(b => b.High.Y))
-        );
+        var (low, high) = items[0].Shape.Bounds();
+        foreach (var item in items.AsSpan()[1..])
+        {
+            var (from, to) = item.Shape.Bounds();
+            low = new(from.X < low.X ? from.X : low.X, from.Y < low.Y ? from.Y : low.Y);
+            high = new(to.X > high.X ? to.X : high.X, to.Y > high.Y ? to.Y : high.Y);
+        }
+
+        return (low, high);
     }
 }

@@ -21,21 +21,21 @@ internal static class KnownUnits
 
         if (StitchAndFlip.Fits(region, out var body, out var corners))
         {
-            Program Flip(Making m) => StitchAndFlip.Make(m.Book, m.Seams, m.Letters, region, body, corners);
+            Program Flip(string technique, Making m) => StitchAndFlip.Make(m.Book, m.Seams, m.Letters, region, body, corners, technique == "flip-trimmed");
             if (StitchAndFlip.IsGoose(region, corners))
             {
                 return (
                     TechniqueBook.Goose,
                     (technique, m) =>
                         technique == "triangles" ? null
-                        : technique == "four" && corners[0].Role == corners[1].Role ? GeeseFourAtATime.Make(m, region, body, corners)
-                        : Flip(m)
+                        : technique is "four" or "four-trimmed" && corners[0].Role == corners[1].Role ? GeeseFourAtATime.Make(m, region, body, corners, technique == "four-trimmed")
+                        : Flip(technique, m)
                 );
             }
 
             if (StitchAndFlip.IsSquareInSquare(region, corners))
             {
-                return (TechniqueBook.SquareInSquare, (technique, m) => technique == "flip" ? Flip(m) : null);
+                return (TechniqueBook.SquareInSquare, (technique, m) => technique is "flip" or "flip-trimmed" ? Flip(technique, m) : null);
             }
         }
 

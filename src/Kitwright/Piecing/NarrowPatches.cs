@@ -8,6 +8,9 @@ namespace Kitwright.Piecing;
 /// <summary>What can be drawn and cut, but hardly sewn: patches narrower than their allowances, and seams shorter than one.</summary>
 public static class NarrowPatches
 {
+    /// <summary>More inches than a coordinate as a double is ever off.</summary>
+    private const double Apart = 1e-6;
+
     /// <summary>Notes on the patches of a block, by their path.</summary>
     public static IEnumerable<Finding> Of(BlockDesign block, Length seam)
     {
@@ -16,10 +19,17 @@ public static class NarrowPatches
             yield return Finding.NoteOf("piecing.slender", patch.Id.Value, ("block", block.Name), ("seams", seam * 2));
         }
 
+        // Most patches lie far apart, which their extents across tell at once.
+        var spans = block.Patches.Select(patch => patch.Shape.Bounds()).Select(box => (Left: box.Low.X.ToDouble() - Apart, Right: box.High.X.ToDouble() + Apart)).ToArray();
         for (var i = 0; i < block.Patches.Length; i++)
         {
             for (var j = i + 1; j < block.Patches.Length; j++)
             {
+                if (spans[i].Left > spans[j].Right || spans[j].Left > spans[i].Right)
+                {
+                    continue;
+                }
+
                 var (one, other) = (block.Patches[i], block.Patches[j]);
                 if (Contacts.Between(one.Shape, other.Shape).Any(shared => IsShorter(shared.To - shared.From, seam)))
                 {

@@ -16,11 +16,16 @@ internal sealed class PartingTable
     private readonly Dictionary<(Point End, Point Beyond), ulong> runningOn = [];
     private readonly Dictionary<string, Side> sides = new(StringComparer.Ordinal);
     private readonly List<Angle> angles = [];
+    private readonly Dictionary<ulong, bool> convex = [];
+
+    /// <summary>Items of a region, as bits.</summary>
+    public const int MostItems = 64;
 
     /// <summary>A line along edges, by its two sides.</summary>
     /// <param name="Edges">Items that have an edge on it.</param>
     /// <param name="Left">Items that lie to its left, edges on it included.</param>
-    internal sealed record Side(Line Line, ulong Edges, ulong Left, ulong Right, ulong All)
+    /// <param name="CornersLeft">By item, its corners to the left of the line and not on it, as bits; the other likewise.</param>
+    internal sealed record Side(Line Line, ulong Edges, ulong Left, ulong Right, ulong All, ulong[] CornersLeft, ulong[] CornersRight)
     {
         /// <summary>Items on both sides.</summary>
         public ulong Across => All & ~Left & ~Right;
@@ -34,10 +39,12 @@ internal sealed class PartingTable
 
     private readonly record struct Way(Line Line, ulong Owners);
 
+    private const int MostCorners = 64;
+
     public PartingTable(Region region)
     {
         items = region.Items;
-        contacts = [.. items.Select(one => items.Select(other => Piecing.Contacts.Between(one.Shape, other.Shape)).ToArray())];
+        contacts = ContactsOf(items);
         neighbors = [.. contacts.Select(row => Bits(row.Select(shared => shared.Length > 0)))];
         foreach (var (line, owner) in items.SelectMany((item, i) => Edges(item.Shape).Select(edge => (edge, 1UL << i))))
         {
@@ -51,6 +58,22 @@ internal sealed class PartingTable
         }
     }
 
+    private static (Point From, Point To)[][][] ContactsOf(ImmutableArray<Item> items)
+    {
+        var found = Array.ConvertAll(new int[items.Length], _ => new (Point From, Point To)[items.Length][]);
+        for (var i = 0; i < items.Length; i++)
+        {
+            found[i][i] = [];
+            for (var j = i + 1; j < items.Length; j++)
+            {
+                found[i][j] = Piecing.Contacts.Between(items[i].Shape, items[j].Shape);
+                found[j][i] = Array.ConvertAll(found[i][j], shared => (shared.To, shared.From));
+            }
+        }
+
+        return found;
+    }
+
     public IEnumerable<Side> Sides => sides.Values;
 
     public IReadOnlyList<Angle> Angles => angles;
@@ -59,6 +82,37 @@ internal sealed class PartingTable
 
     /// <summary>Where item i lies along item j, with i to the left.</summary>
     public (Point From, Point To)[] Contacts(int i, int j) => contacts[i][j];
+
+    /// <summary>Where two sets lie along one another, with the first to the left.</summary>
+    public IEnumerable<(Point From, Point To)> Stretches(ulong one, ulong other) =>
+        from i in Indices(one)
+        from j in Indices(neighbors[i] & other)
+        from stretch in contacts[i][j]
+        select stretch;
+
+    /// <summary>The one straight seam between two sets, with the first to its left; null where there is no such seam.</summary>
+    public Line? LineBetween(ulong one, ulong other) =>
+        Piecing.Contacts.Path([.. Stretches(one, other)]) is [var line]
+        && ((RunningOn(line.From, line.From - line.To) | RunningOn(line.To, line.Step)) & (one | other)) == 0
+            ? line
+            : null;
+
+    /// <summary>A single item counts as convex, whatever its shape: whoever makes it says whether it can be cut.</summary>
+    public bool IsConvex(ulong set)
+    {
+        if (BitOperations.PopCount(set) == 1)
+        {
+            return true;
+        }
+
+        if (!convex.TryGetValue(set, out var known))
+        {
+            var region = new Region([.. items.Where((_, i) => (set >> i & 1) == 1)]);
+            convex.Add(set, known = Hull.Of(region).TwiceSignedArea == region.TwiceArea);
+        }
+
+        return known;
+    }
 
     /// <summary>Whether each item of a set can be reached from each other over shared edges.</summary>
     public bool HoldsTogether(ulong some)
@@ -93,7 +147,8 @@ internal sealed class PartingTable
     {
         if (!runningOn.TryGetValue((end, beyond), out var found))
         {
-            found = Bits(items.Select(item => Edges(item.Shape).Any(e => Point.Cross(e.Step, beyond).IsZero && (IsBeyond(e.From) || IsBeyond(e.To)))));
+            var on = sides.TryGetValue(KeyOf(new(end, end + beyond)), out var side) ? side.Edges : 0;
+            found = Indices(on).Where(i => Edges(items[i].Shape).Any(e => Point.Cross(e.Step, beyond).IsZero && (IsBeyond(e.From) || IsBeyond(e.To)))).Aggregate(0UL, (some, i) => some | (1UL << i));
             runningOn.Add((end, beyond), found);
         }
 
@@ -140,7 +195,8 @@ internal sealed class PartingTable
                 var within = one.Left & other.Left;
                 var unsure = one.All & ~within & ~one.Right & ~other.Right;
                 Line[] lines = [into, ways[j].Line];
-                var reached = Indices(unsure).Where(k => ReachesIn(items[k].Shape.Corners, lines)).Aggregate(0UL, (some, k) => some | (1UL << k));
+                // A corner to the left of both lines settles it, as a rule.
+                var reached = Indices(unsure).Where(k => (one.CornersLeft[k] & other.CornersLeft[k]) != 0 || ReachesIn(items[k].Shape.Corners, lines)).Aggregate(0UL, (some, k) => some | (1UL << k));
                 angles.Add(new(ways[i].Owners, ways[j].Owners, within, reached));
             }
         }
@@ -148,28 +204,29 @@ internal sealed class PartingTable
 
     /// <summary>The same line, seen along another direction.</summary>
     private static Side Facing(Side side, Line line) =>
-        Point.Dot(side.Line.Step, line.Step).Sign > 0 ? side : side with { Line = line, Left = side.Right, Right = side.Left };
+        Point.Dot(side.Line.Step, line.Step).Sign > 0 ? side : side with { Line = line, Left = side.Right, Right = side.Left, CornersLeft = side.CornersRight, CornersRight = side.CornersLeft };
 
     private Side SideOf(Line line, ulong owner)
     {
         ulong left = 0,
             right = 0;
+        var cornersLeft = new ulong[items.Length];
+        var cornersRight = new ulong[items.Length];
         for (var i = 0; i < items.Length; i++)
         {
-            bool onLeft = true,
-                onRight = true;
-            foreach (var corner in items[i].Shape.Corners)
+            foreach (var (corner, at) in items[i].Shape.Corners.Select(line.SideOf).Index())
             {
-                var at = line.SideOf(corner);
-                onLeft &= at >= 0;
-                onRight &= at <= 0;
+                // Corners beyond these are looked at one by one.
+                cornersLeft[i] |= at > 0 && corner < MostCorners ? 1UL << corner : 0;
+                cornersRight[i] |= at < 0 && corner < MostCorners ? 1UL << corner : 0;
+                left |= at > 0 ? 1UL << i : 0;
+                right |= at < 0 ? 1UL << i : 0;
             }
-
-            left |= onLeft ? 1UL << i : 0;
-            right |= onRight ? 1UL << i : 0;
         }
 
-        return new(line, owner, left, right, Bits(items.Select(_ => true)));
+        // So far what reaches beyond the line on either side.
+        var all = Bits(items.Select(_ => true));
+        return new(line, owner, all & ~right, all & ~left, all, cornersLeft, cornersRight);
     }
 
     /// <summary>Whether any of a convex shape lies to the left of all lines.</summary>

@@ -11,21 +11,27 @@ internal sealed class Partings(PartingTable table, ulong set)
 {
     // Many lines and angles part off the same items.
     private readonly Dictionary<ulong, Parting?> known = [];
+    private Parting[]? inOrder;
 
     /// <summary>One way: the part lies to the left of all lines, the rest of the set does not reach between them.</summary>
     internal readonly record struct Parting(ulong Part, ImmutableArray<Line> Lines);
 
     /// <summary>The fewest turns first; of these, the larger the smaller side.</summary>
-    public IEnumerable<Parting> InOrder()
+    public IReadOnlyList<Parting> InOrder() => inOrder ??= Sorted();
+
+    private Parting[] Sorted()
     {
         var seen = new HashSet<ulong>();
-        return AlongLines()
-            .Concat(AlongAngles())
-            .Concat(Singles())
-            .Where(way => seen.Add(way.Part))
-            .OrderBy(way => way.Lines.Length)
-            .ThenByDescending(way => Math.Min(BitOperations.PopCount(way.Part), BitOperations.PopCount(set & ~way.Part)))
-            .ThenBy(way => way.Part);
+        return
+        [
+            .. AlongLines()
+                .Concat(AlongAngles())
+                .Concat(Singles())
+                .Where(way => seen.Add(way.Part))
+                .OrderBy(way => way.Lines.Length)
+                .ThenByDescending(way => Math.Min(BitOperations.PopCount(way.Part), BitOperations.PopCount(set & ~way.Part)))
+                .ThenBy(way => way.Part),
+        ];
     }
 
     private IEnumerable<Parting> AlongLines() =>

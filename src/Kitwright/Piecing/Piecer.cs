@@ -30,6 +30,7 @@ internal sealed class Piecer(
     private readonly Dictionary<string, int> numbers = [];
     private readonly Dictionary<string, PathId> ids = [];
     private readonly HashSet<PathId> ragged = [];
+    private readonly Dictionary<PathId, Polygon> outlines = [];
     private readonly Dictionary<string, UnitKind> kinds = [];
 
     public IReadOnlyList<Draft> Drafts => drafts;
@@ -129,6 +130,7 @@ internal sealed class Piecer(
             program.Outline
         );
         drafts.Add(draft);
+        outlines[id] = program.Outline ?? Polygon.Rectangle(0, 0, pose.Region.Width, pose.Region.Height);
         return (draft, pose);
     }
 
@@ -176,9 +178,9 @@ internal sealed class Piecer(
         }
 
         // Borders and blocks on point are made otherwise: a set-in seam is for patches.
-        if (region.Items.All(i => i.Role is not null && !i.InBorder) && SetInSearch.Of(region) is { } joint)
+        if (region.Items.Length <= PartingTable.MostItems && region.Items.All(i => i.Role is not null && !i.InBorder) && NotStraight(region, place, out var program))
         {
-            return SetIn(region, joint, place);
+            return program;
         }
 
         findings.Add(NoStraightSeam.Of(region, place));
@@ -224,7 +226,7 @@ internal sealed class Piecer(
             }
             else if (Place(verbs, register, part, place) is { } id)
             {
-                parts.Add(new(id, part.Items.Length == 1 ? part.Items[0].Shape : Hull.Of(part)));
+                parts.Add(new(id, part.Items.Length == 1 ? part.Items[0].Shape : OutlineOf(verbs[^1], part)));
             }
             else
             {
@@ -246,24 +248,51 @@ internal sealed class Piecer(
             verbs.Add(SquaredUp(region));
         }
 
-        var kind = KindOf(region, cuts);
-        return new(kind, [.. verbs], ["unit"], NameOf(kind, region, cuts))
+        var kind = JoinNames.KindOf(region, cuts);
+        return new(kind, [.. verbs], ["unit"], JoinNames.Of(kind, region, cuts))
         {
             Parts = parts.ToImmutable(),
-            Outline = region.IsOnRuler ? null : Hull.Of(region),
+            Outline = region.IsOnRuler ? null : Hull.Of(parts.SelectMany(part => part.Outline.Corners)),
             IsRagged = isRagged && !region.IsRectangle,
         };
     }
 
-    private Program? SetIn(Region region, SetInSearch.Joint joint, string place)
+    /// <summary>Of a part that was just put down: what is known of its unit saves looking at all of its patches.</summary>
+    private Polygon OutlineOf(Verb put, Region part) =>
+        put is Use use && outlines.TryGetValue(use.Unit, out var outline) ? Hull.Of(outline.Moved(use.Motion).Corners) : Hull.Of(part);
+
+    /// <summary>
+    /// A way round a partial seam, which is easier to sew, or with parts that are set in; false where there is neither.
+    /// The program is null where a part of it cannot be made.
+    /// </summary>
+    private bool NotStraight(Region region, string place, out Program? program)
     {
-        if (SetInParts.Make(region, joint, (verbs, register, part) => Place(verbs, register, part, place)) is not { } program)
+        var table = new PartingTable(region);
+        var all = ulong.MaxValue >> (PartingTable.MostItems - region.Items.Length);
+        var partings = new Partings(table, all);
+        if (PartialSearch.Of(table, all, partings.InOrder()) is { } way)
         {
-            return null;
+            program = PartialParts.Make(region, way, Put);
+        }
+        else if (SetInSearch.Of(table, all, partings) is { } joint)
+        {
+            program = SetInParts.Make(region, joint, Put);
+        }
+        else
+        {
+            program = null;
+            return false;
         }
 
-        var isRagged = program.Parts.Any(part => ragged.Contains(part.Of));
-        return program with { Verbs = region.IsRectangle && isRagged ? [.. program.Verbs, SquaredUp(region)] : program.Verbs, IsRagged = isRagged && !region.IsRectangle };
+        if (program is not null)
+        {
+            var isRagged = program.Parts.Any(part => ragged.Contains(part.Of));
+            program = program with { Verbs = region.IsRectangle && isRagged ? [.. program.Verbs, SquaredUp(region)] : program.Verbs, IsRagged = isRagged && !region.IsRectangle };
+        }
+
+        return true;
+
+        PathId? Put(List<Verb> verbs, string register, Region part) => Place(verbs, register, part, place);
     }
 
     /// <summary>How much wider the strips of a round are cut; zero for anything else, and where the cloth has no room.</summary>
@@ -290,31 +319,6 @@ internal sealed class Piecer(
         Surd s = seams.Allowance;
         return new("unit", Polygon.Rectangle(-s, -s, region.Width + s, region.Height + s), Counted: true);
     }
-
-    /// <summary>The sides of a border go on before its top and bottom.</summary>
-    private static Message Bordered(Region region, StraightCuts cuts) =>
-        region.Items.All(item => item.InBorder)
-            ? Message.Of("unit.border-strip", ("border", region.Items.Max(item => item.Border)))
-            : Message.Of(
-                int.IsOddInteger(region.Items.Max(item => item.Ring)) ? "unit.coped" : "unit.bordered",
-                ("border", region.Items.Max(item => item.Border)),
-                ("sides", cuts.Lines[0].Step.X.IsZero ? "sides" : "all")
-            );
-
-    private static Message NameOf(string kind, Region region, StraightCuts cuts) =>
-        kind switch
-        {
-            "bordered" => Bordered(region, cuts),
-            "border-run" => Message.Of("unit.border-run", ("units", cuts.Parts.Length), ("border", region.Items[0].Border)),
-            _ => Message.Of("unit." + kind, ("parts", cuts.Parts.Length)),
-        };
-
-    private static string KindOf(Region region, StraightCuts cuts) =>
-        region.Items.All(i => i.InBorder && i.Ring == region.Items[0].Ring) && region.Items.Any(i => i.Block is not null) ? "border-run"
-        : region.Items.Any(i => i.InBorder) ? "bordered"
-        : region.Items.All(i => i.Role is not null) ? "joined"
-        : cuts.Parts.All(p => p.Items.Length == 1) ? "block-row"
-        : "center";
 
     /// <summary>A technique that fits in one of the four turns of the region; its copies are turned back.</summary>
     private Program? Known(Region region)

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Numerics;
 using Kitwright.Geometry;
 
 namespace Kitwright.Piecing;
@@ -15,21 +14,20 @@ namespace Kitwright.Piecing;
 /// </remarks>
 internal sealed class SetInSearch
 {
-    /// <summary>Items of a region, as bits.</summary>
-    private const int MostItems = 64;
-
     /// <summary>Sets that are taken apart before the search gives up.</summary>
     private const int MostLooks = 400;
 
-    private readonly ImmutableArray<Item> items;
     private readonly PartingTable table;
+    private readonly ulong all;
+    private readonly Partings partings;
     private readonly HashSet<ulong> failed = [];
     private int looks;
 
-    private SetInSearch(Region region)
+    private SetInSearch(PartingTable table, ulong all, Partings partings)
     {
-        items = region.Items;
-        table = new(region);
+        this.table = table;
+        this.all = all;
+        this.partings = partings;
     }
 
     /// <summary>A set of items, single or joined from two.</summary>
@@ -39,21 +37,14 @@ internal sealed class SetInSearch
     public sealed record Joint(ulong Items, Joint? On, Joint? Part, ImmutableArray<Line> Lines);
 
     /// <summary>Null where nothing was found.</summary>
-    public static Joint? Of(Region region)
-    {
-        if (region.Items.Length > MostItems)
-        {
-            return null;
-        }
+    /// <param name="all">The items of the region, as bits.</param>
+    /// <param name="partings">Of them all.</param>
+    public static Joint? Of(PartingTable table, ulong all, Partings partings) => new SetInSearch(table, all, partings).Solve(all);
 
-        var all = region.Items.Length == MostItems ? ulong.MaxValue : (1UL << region.Items.Length) - 1;
-        return new SetInSearch(region).Solve(all, whole: true);
-    }
-
-    private Joint? Solve(ulong set, bool whole = false)
+    private Joint? Solve(ulong set)
     {
         // A convex part is a unit by itself: whoever makes it finds the way, and equal ones are one unit.
-        if (!whole && IsConvex(set))
+        if (set != all && table.IsConvex(set))
         {
             return new(set, null, null, []);
         }
@@ -63,7 +54,7 @@ internal sealed class SetInSearch
             return null;
         }
 
-        foreach (var way in new Partings(table, set).InOrder())
+        foreach (var way in (set == all ? partings : new(table, set)).InOrder())
         {
             if (Solve(way.Part) is { } part && Solve(set & ~way.Part) is { } on)
             {
@@ -73,16 +64,5 @@ internal sealed class SetInSearch
 
         failed.Add(set);
         return null;
-    }
-
-    private bool IsConvex(ulong set)
-    {
-        if (BitOperations.PopCount(set) == 1)
-        {
-            return true;
-        }
-
-        var region = new Region([.. items.Where((_, i) => (set >> i & 1) == 1)]);
-        return Hull.Of(region).TwiceSignedArea == region.TwiceArea;
     }
 }

@@ -31,7 +31,7 @@ internal sealed record StraightCuts(ImmutableArray<Line> Lines, ImmutableArray<R
 
     private static IEnumerable<Point> SlantedSteps(Region region)
     {
-        var seen = new HashSet<string>();
+        var seen = new HashSet<Surd>();
         foreach (var shape in region.Items.Select(item => item.Shape))
         {
             for (var i = 0; i < shape.Corners.Length; i++)
@@ -43,7 +43,7 @@ internal sealed record StraightCuts(ImmutableArray<Line> Lines, ImmutableArray<R
                 }
 
                 var slope = step.Y / step.X;
-                if (seen.Add(slope.ToString()))
+                if (seen.Add(slope))
                 {
                     yield return new(1, slope);
                 }

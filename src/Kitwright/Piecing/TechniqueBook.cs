@@ -20,12 +20,21 @@ public static class TechniqueBook
         );
 
     public static UnitKind Goose { get; } =
-        new("goose", [new("flip", Accuracy.Steady), new("four", Accuracy.Steady), new("triangles", Accuracy.Loose)]);
+        new(
+            "goose",
+            [
+                new("flip", Accuracy.Steady),
+                new("flip-trimmed", Accuracy.Trimmed),
+                new("four", Accuracy.Steady),
+                new("four-trimmed", Accuracy.Trimmed),
+                new("triangles", Accuracy.Loose),
+            ]
+        );
 
     public static UnitKind Hourglass { get; } =
         new("hourglass", [new("two", Accuracy.Steady), new("two-trimmed", Accuracy.Trimmed), new("triangles", Accuracy.Loose)]);
 
-    public static UnitKind SquareInSquare { get; } = new("square-in-square", [new("triangles", Accuracy.Loose), new("flip", Accuracy.Steady)]);
+    public static UnitKind SquareInSquare { get; } = new("square-in-square", [new("triangles", Accuracy.Loose), new("flip", Accuracy.Steady), new("flip-trimmed", Accuracy.Trimmed)]);
 
     public static UnitKind Row { get; } = new("row", [new("pieces", Accuracy.Steady), new("strip-set", Accuracy.Steady)]);
 

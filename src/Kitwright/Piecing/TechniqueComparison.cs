@@ -58,7 +58,7 @@ public static class TechniqueComparison
                 technique,
                 cloths.Aggregate(Length.Zero, (sum, cloth) => sum + cloth!.Cut),
                 cloths.Sum(cloth => (long)cloth!.Figures.Strips + cloth.Figures.SubCuts + cloth.Figures.Trims) + Count(v => v is CutAlong ? 1 : 0),
-                Count(v => v is Sew ? 1 : v is SewIn sewIn ? sewIn.Lines.Length : 0),
+                Count(v => v is Sew or SewPart or CloseSeam ? 1 : v is SewIn sewIn ? sewIn.Lines.Length : 0),
                 Count(v => v is Trim { Counted: true } ? 1 : 0)
             );
         }

@@ -36,7 +36,7 @@ internal static class UnitNames
     private static IEnumerable<(PathId Of, Spot Spot)> Spots(Recipe recipe)
     {
         var parts = recipe.Picture.Parts;
-        if (parts.Length < 2 || recipe.Kind is "mitered" or "set-in")
+        if (parts.Length < 2 || recipe.Kind is "mitered" or "set-in" or "partial")
         {
             yield break;
         }
@@ -84,12 +84,12 @@ internal static class UnitNames
 
         if (recipe.Picture.Tiles.Length > 0)
         {
-            return Message.Of("unit.of-blocks", ("line", spots[0].Upright ? "row" : "column"), ("blocks", recipe.Picture.Tiles.Length), ("parts", recipe.Picture.Parts.Length));
+            return Message.Of("unit.of-blocks", ("line", spots[0].Upright ? "row" : "column"), ("blocks", recipe.Picture.Tiles.Length));
         }
 
         return into switch
         {
-            [var one] when named[one] is { Kind: "center" or "bordered" or "top" } => Message.Of("unit.of-sashes", ("line", spots[0].Upright ? "row" : "column"), ("parts", recipe.Picture.Parts.Length)),
+            [var one] when named[one] is { Kind: "center" or "bordered" or "top" } => Message.Of("unit.of-sashes", ("line", spots[0].Upright ? "row" : "column")),
             [var one] when named[one].Shows is not null || named[one].Name is { Key: "unit.placed" } whole && !IsNested(whole) => Message.Of("unit.placed", ("place", Message.Of(word)), ("whole", named[one].Name)),
             [var one] when named[one].Kind == "joined" => Message.Of("unit.placed-within", ("place", Message.Of(word)), ("patches", named[one].Picture.Patches.Length)),
             _ => Message.Of("unit.placed-often", ("place", Message.Of(word)), ("times", into.Length)),

@@ -76,6 +76,8 @@ public sealed record UnitPart(PathId Of, Polygon Outline);
 [JsonDerivedType(typeof(Lay), "lay")]
 [JsonDerivedType(typeof(Sew), "sew")]
 [JsonDerivedType(typeof(SewIn), "sew-in")]
+[JsonDerivedType(typeof(SewPart), "sew-part")]
+[JsonDerivedType(typeof(CloseSeam), "close")]
 [JsonDerivedType(typeof(CutAlong), "cut")]
 [JsonDerivedType(typeof(Press), "press")]
 [JsonDerivedType(typeof(Trim), "trim")]
@@ -107,6 +109,19 @@ public sealed record Sew(string On, Line Line) : Verb;
 /// <param name="On">Holds the two, joined, afterwards; <paramref name="Part"/> is used up.</param>
 /// <param name="Toward">Top: under the part that is set in.</param>
 public sealed record SewIn(string On, string Part, ImmutableArray<Line> Lines, PressToward Toward) : Verb;
+
+/// <summary>
+/// A partial seam: lay a part on what lies in <paramref name="On"/>, right sides together, and sew along the line from
+/// its start only as far as <paramref name="Stop"/>; beyond it both edges stay loose. Both are given as they lie when
+/// open, on opposite sides of the line. What is then sewn to one of the loose edges leaves the other side folded back.
+/// </summary>
+/// <param name="On">Holds the two afterwards, until <see cref="CloseSeam"/>; <paramref name="Part"/> is used up.</param>
+/// <param name="Line">To the end that the seam will have once it is closed.</param>
+public sealed record SewPart(string On, string Part, Line Line, Point Stop) : Verb;
+
+/// <summary>Sew the rest of the partial seam, from where it stops to its line's end, and press the whole of it.</summary>
+/// <param name="Toward">Top: under the part that was sewn on in part.</param>
+public sealed record CloseSeam(string On, PressToward Toward) : Verb;
 
 /// <summary>
 /// Cut through everything along a line. What lies to the left of the line's direction goes to

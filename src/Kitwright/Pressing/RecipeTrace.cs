@@ -19,6 +19,9 @@ internal sealed class RecipeTrace(
     private readonly List<double> sewn = [];
     private readonly List<SetInSeam> setIn = [];
     private readonly List<TracedSeam> swirled = [];
+
+    // Seams sewn in part, by register, with the middle of the part that hangs on them.
+    private readonly Dictionary<string, (SewPart Sew, Spot Part)> partials = new(StringComparer.Ordinal);
     private int points;
 
     // The part that was joined last in a register, and along what: in a row the next seam lies beside it, whatever came before.
@@ -72,6 +75,12 @@ internal sealed class RecipeTrace(
             case SewIn sew:
                 SetIn(sew, index);
                 break;
+            case SewPart sew:
+                SewInPart(sew);
+                break;
+            case CloseSeam close:
+                Close(index, partials[close.On]);
+                break;
             case CutAlong cut:
                 Cut(cut);
                 break;
@@ -112,6 +121,24 @@ internal sealed class RecipeTrace(
         }
 
         table[sew.On] = TracedLayers.Of(table[sew.On].Bottom.Beside(part!.Bottom));
+    }
+
+    private void SewInPart(SewPart sew)
+    {
+        table.Remove(sew.Part, out var part);
+        partials[sew.On] = (sew, part!.Bottom.Middle);
+        sewn.Add((Spot.Of(sew.Stop) - Spot.Of(sew.Line.From)).Length);
+        table[sew.On] = TracedLayers.Of(table[sew.On].Bottom.Beside(part.Bottom));
+    }
+
+    /// <summary>The seam that was sewn in part is pressed when it is closed, toward the part or away from it.</summary>
+    private void Close(int index, (SewPart Sew, Spot Part) partial)
+    {
+        Spot from = Spot.Of(partial.Sew.Line.From),
+            to = Spot.Of(partial.Sew.Line.To);
+        sewn.Add((to - Spot.Of(partial.Sew.Stop)).Length);
+        var left = (to - from).Unit.Left;
+        setIn.Add(new(index, 0, from, to, Spot.Dot(left, partial.Part - from) > 0 ? left : left * -1));
     }
 
     private void Cut(CutAlong cut)

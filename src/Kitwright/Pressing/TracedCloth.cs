@@ -10,6 +10,8 @@ internal sealed record TracedCloth(Spot[] Outline, List<TracedSeam> Seams, int P
             Seams = [.. Seams.Select(seam => seam.Moved(by))],
         };
 
+    public Spot Middle => Outline.Aggregate((sum, corner) => sum + corner) * (1.0 / Outline.Length);
+
     public TracedCloth Clip(SpotLine line, int side) =>
         this with
         {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Kitwright.Cutting.Instructions;
+using Kitwright.Geometry;
 using Kitwright.Measure;
 using Kitwright.Plans;
 using Kitwright.Pressing;
@@ -21,6 +22,10 @@ public static class Directions
         var roles = plan.Pieces.ToDictionary(p => p.Id, p => letters[p.Role]);
         var hands = plan.Pieces.ToDictionary(p => p.Id, p => HandWords.Of(plan, p));
         var crossings = PressingReport.Of(plan, SeamTrace.Of(plan)).Steps.ToDictionary(step => step.Recipe);
+        // Generous setting triangles differ only by what is cut off later: they are one stack on the table.
+        var twins = plan
+            .Sewing.Recipes.Where(r => r.Kind.StartsWith("setting-", StringComparison.Ordinal))
+            .ToLookup(r => (r.Kind, r.Verbs.OfType<Take>().First().Piece), r => numbers[r.Id]);
         return
         [
             .. plan.Sewing.Recipes.Select(recipe =>
@@ -31,7 +36,7 @@ public static class Directions
                     number,
                     recipe.Id,
                     Message.Of("step.title", ("name", recipe.Name), ("copies", recipe.Copies)),
-                    Lines(recipe, plan.Seam, numbers, labels, roles, hands, crossings.GetValueOrDefault(recipe.Id)),
+                    Lines(recipe, plan.Seam, plan.RulerStep, numbers, labels, roles, hands, twins, crossings.GetValueOrDefault(recipe.Id)),
                     recipe.Verbs.Any(v => v is CutAlong or Trim)
                 );
             }),
@@ -41,15 +46,22 @@ public static class Directions
     private static ImmutableArray<Message> Lines(
         Recipe recipe,
         Length seam,
+        Length step,
         Dictionary<PathId, int> numbers,
         Dictionary<PathId, string> labels,
         Dictionary<PathId, string> letters,
         Dictionary<PathId, Message?> hands,
+        ILookup<(string Kind, PathId Piece), int> twins,
         StepCrossings? crossings
     )
     {
         var takes = recipe.Verbs.OfType<Take>().Select(t => t.Piece).ToArray();
         var lines = ImmutableArray.CreateBuilder<Message>();
+        if (recipe.Copies > 1 && recipe.Kind is not ("joined-strip" or "lengthwise-strip"))
+        {
+            lines.Add(Message.Of("step.uses", ("copies", recipe.Copies), ("uses", Uses(recipe, numbers, labels))));
+        }
+
         switch (recipe.Kind)
         {
             case "half-square-two":
@@ -93,16 +105,11 @@ public static class Directions
             case "goose-flip" or "snowball":
                 lines.Add(Message.Of("step.flip.mark", ("square", labels[takes[1]])));
                 lines.Add(
-                    Message.Of("step.flip.sew", ("square", labels[takes[1]]), ("body", labels[takes[0]]), ("seam", seam))
+                    Message.Of("step.flip.sew", ("square", labels[takes[1]]), ("body", labels[takes[0]]), ("seam", seam), ("toward", PressWords.OfFlips(recipe)))
                 );
                 lines.Add(
                     Message.Of(recipe.Kind == "goose-flip" ? "step.flip.second" : "step.flip.others", ("corners", takes.Length - 1))
                 );
-                if (recipe.Verbs.OfType<Press>().Any(press => press.Toward != PressToward.Top))
-                {
-                    lines.Add(Message.Of("press.arrows", ("which", "all")));
-                }
-
                 break;
             case "joined-strip":
                 lines.Add(Message.Of("step.strip.join", ("pieces", Counted(takes.Select(t => labels[t])))));
@@ -121,11 +128,16 @@ public static class Directions
                 lines.Add(Message.Of("step.set-in.how", ("count", recipe.Verbs.OfType<SewIn>().Count(sewn => sewn.Lines.Length > 1)), ("seam", seam)));
                 lines.Add(PressWords.OfSetIn(recipe));
                 break;
+            case "partial":
+                lines.AddRange(PartialWords.Of(recipe, Parts(recipe, numbers, labels), step));
+                break;
             case "half-square-triangle" or "setting-corner":
                 lines.Add(Message.Of("step.triangle.once", ("piece", labels[takes[0]])));
+                lines.AddRange(Alike(recipe, twins));
                 break;
             case "quarter-square-triangle" or "setting-side":
                 lines.Add(Message.Of("step.triangle.twice", ("piece", labels[takes[0]])));
+                lines.AddRange(Alike(recipe, twins));
                 break;
             case "cut-to-shape" or "cut-to-shape-handed":
                 lines.Add(Message.Of("step.cut-to-shape", ("piece", labels[takes[0]]), ("seam", seam)));
@@ -162,9 +174,9 @@ public static class Directions
                 break;
             default:
                 lines.AddRange(PressWords.OfTurns(recipe));
-                lines.Add(Message.Of(recipe.Kind == "top" ? "step.top" : "step.join", ("parts", Parts(recipe, numbers, labels))));
+                lines.Add(Message.Of("step.join", ("parts", Parts(recipe, numbers, labels)), ("count", recipe.Picture.Parts.Length), ("way", LyingOf(recipe))));
                 lines.AddRange(PressWords.OfJoin(recipe, Parts(recipe, numbers, labels)));
-                lines.AddRange(PressWords.OfCrossings(crossings));
+                lines.AddRange(PressWords.OfCrossings(crossings, step));
                 if (recipe.Kind == "border-run")
                 {
                     lines.Add(Message.Of("step.border-run", ("length", Length.Max(recipe.Width, recipe.Height))));
@@ -182,10 +194,11 @@ public static class Directions
         else if (recipe.Verbs.Any(v => v is Trim { Counted: true }))
         {
             var rule =
-                recipe.Makes.Length > 1 || recipe.Kind == "half-square-one" ? "step.trim.unit"
+                recipe.Kind is "goose-flip" or "goose-four" or "snowball" ? "step.trim.goose"
+                : recipe.Makes.Length > 1 || recipe.Kind == "half-square-one" ? "step.trim.unit"
                 : recipe.Kind is "joined" or "block" or "set-in" ? "step.trim.points"
                 : "step.trim.center";
-            lines.Add(Message.Of(rule, ("width", recipe.Width), ("height", recipe.Height)));
+            lines.Add(Message.Of(rule, ("width", recipe.Width), ("height", recipe.Height), ("seam", seam)));
         }
         else if (recipe.Outline is null)
         {
@@ -193,6 +206,15 @@ public static class Directions
         }
 
         return lines.ToImmutable();
+    }
+
+    private static IEnumerable<Message> Alike(Recipe recipe, ILookup<(string Kind, PathId Piece), int> twins)
+    {
+        int[] steps = [.. twins[(recipe.Kind, recipe.Verbs.OfType<Take>().First().Piece)]];
+        if (steps.Length > 1)
+        {
+            yield return Message.Of("step.triangle.alike", ("steps", (ImmutableArray<Message>)[.. steps.Select(n => Message.Of("step.part", ("number", n)))]));
+        }
     }
 
     /// <summary>How far apart a strip set is cut across: what its second copy is moved by, so as to lie like the first.</summary>
@@ -208,6 +230,38 @@ public static class Directions
                     : Message.Of("step.part", ("number", numbers[p.Of]))
             ),
         ];
+
+    /// <summary>"60 of A1 and 120 of step 2", for all runs.</summary>
+    private static ImmutableArray<Message> Uses(Recipe recipe, Dictionary<PathId, int> numbers, Dictionary<PathId, string> labels) =>
+        [
+            .. recipe
+                .Verbs.Select(verb => verb is Take take ? take.Piece : verb is Use use ? use.Unit : (PathId?)null)
+                .OfType<PathId>()
+                .GroupBy(id => id)
+                .Select(same =>
+                    labels.TryGetValue(same.Key, out var label)
+                        ? Message.Of("step.counted", ("count", same.Count() * recipe.Runs), ("label", label))
+                        : Message.Of("step.counted.step", ("count", same.Count() * recipe.Runs), ("number", numbers[same.Key]))
+                ),
+        ];
+
+    /// <summary>Which way the parts follow one another in the drawing: it lays a long column on its side, and levels a slanting row.</summary>
+    private static string LyingOf(Recipe recipe)
+    {
+        var boxes = recipe.Picture.Parts.Select(part => part.Outline.Bounds()).ToArray();
+        if (boxes.Length < 2)
+        {
+            return "right";
+        }
+
+        var run = new Point(boxes[^1].Low.X + boxes[^1].High.X - boxes[0].Low.X - boxes[0].High.X, boxes[^1].Low.Y + boxes[^1].High.Y - boxes[0].Low.Y - boxes[0].High.Y);
+        Surd width = boxes.Max(b => b.High.X) - boxes.Min(b => b.Low.X),
+            height = boxes.Max(b => b.High.Y) - boxes.Min(b => b.Low.Y);
+        return run.X.IsZero && height <= LongColumn * width ? "up" : "right";
+    }
+
+    /// <summary>A column more than this many times as high as wide is drawn lying.</summary>
+    private const int LongColumn = 3;
 
     /// <summary>"4 of A2 and 1 of A3".</summary>
     private static ImmutableArray<Message> Counted(IEnumerable<string> labels) =>

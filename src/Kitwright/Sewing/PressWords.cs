@@ -12,7 +12,8 @@ internal static class PressWords
 {
     /// <summary>More places than this are seen on the drawing, and no list of them helps.</summary>
     private const int MostNamed = 4;
-    private const int Eighths = 8;
+    /// <summary>Which way each of more seams lies is easier seen than read.</summary>
+    private const int MostSaid = 5;
 
     /// <summary>A step that joins parts in a row.</summary>
     /// <param name="parts">What each part is called, in the order of sewing.</param>
@@ -54,6 +55,10 @@ internal static class PressWords
         {
             yield return Message.Of("press.first", ("seams", closed.Length), ("which", all));
         }
+        else if (toward.Length <= MostSaid)
+        {
+            yield return Message.Of("press.each", ("ways", (ImmutableArray<Message>)[.. Each(closed, toward)]), ("which", all));
+        }
         else
         {
             yield return Message.Of("press.arrows", ("which", all));
@@ -69,8 +74,19 @@ internal static class PressWords
         }
     }
 
+    /// <summary>"The 1st and 4th seams toward the part before them", then those the other way.</summary>
+    private static IEnumerable<Message> Each(int[] closed, PressToward[] toward)
+    {
+        foreach (var (way, key) in new[] { (PressToward.Bottom, "press.each.back"), (PressToward.Top, "press.each.on") })
+        {
+            Message[] seams = [.. closed.Where(i => toward[i] == way).Select(i => Message.Of("press.number", ("number", i + 1)))];
+            yield return Message.Of(key, ("seams", seams.ToImmutableArray()), ("count", seams.Length));
+        }
+    }
+
     /// <summary>Where seams of a step meet, and how.</summary>
-    public static IEnumerable<Message> OfCrossings(StepCrossings? crossings)
+    /// <param name="step">Of the ruler, to which places are rounded.</param>
+    public static IEnumerable<Message> OfCrossings(StepCrossings? crossings, Length step)
     {
         if (crossings is not { Each: > 0 })
         {
@@ -90,7 +106,7 @@ internal static class PressWords
                 ("places", others),
                 ("nested", crossings.NestedEach),
                 ("named", others <= MostNamed ? "yes" : "no"),
-                ("where", (ImmutableArray<Message>)[.. crossings.Others.Take(MostNamed).Select(At)])
+                ("where", (ImmutableArray<Message>)[.. crossings.Others.Take(MostNamed).Select(place => At(place, step))])
             );
         }
     }
@@ -107,9 +123,19 @@ internal static class PressWords
             })
         );
 
-    private static Message At(Spot place) => Message.Of("press.at", ("across", Nearest(place.X)), ("up", Nearest(place.Y)));
+    /// <summary>Where the allowances of flipped corners lie: with the corner, back under the body, open, or some each way.</summary>
+    public static string OfFlips(Recipe recipe) =>
+        recipe.Verbs.OfType<Press>().Select(press => press.Toward).Distinct().ToArray() switch
+        {
+            [PressToward.Top] => "corner",
+            [PressToward.Bottom] => "body",
+            [PressToward.Open] => "open",
+            _ => "arrows",
+        };
 
-    private static Length Nearest(double inches) => Length.Inches(0, (int)Math.Round(inches * Eighths), Eighths);
+    private static Message At(Spot place, Length step) => Message.Of("press.at", ("across", Nearest(place.X, step)), ("up", Nearest(place.Y, step)));
+
+    private static Length Nearest(double inches, Length step) => step * (long)Math.Round(inches / step.InInches.ToDouble());
 
     /// <summary>Blocks that lie half round in a row although the design has them upright: they look the same.</summary>
     public static IEnumerable<Message> OfTurns(Recipe recipe)

@@ -7,7 +7,8 @@ namespace Kitwright.Sewing;
 /// <summary>What a quilt's sewing comes to, step by step: counts and sizes, from the sewing plan alone.</summary>
 /// <remarks>
 /// A row of n parts is n − 1 seams. Equal seams of one step are sewn in one chain, thread uncut from unit to unit, so
-/// each counts as one start however many units there are. A part that is set in takes a seam for each of its edges.
+/// each counts as one start however many units there are. A part that is set in takes a seam for each of its edges,
+/// and a partial seam is sewn twice: the beginning first, the rest last.
 /// </remarks>
 public sealed record SewingSheet(ImmutableArray<StepCount> Steps)
 {
@@ -57,8 +58,8 @@ public sealed record SewingSheet(ImmutableArray<StepCount> Steps)
             [.. taken],
             recipe.Width,
             recipe.Height,
-            recipe.Verbs.Sum(verb => verb is Sew ? 1 : verb is SewIn set ? set.Lines.Length : 0),
-            recipe.Verbs.Sum(verb => verb is Press ? 1 : verb is SewIn set ? set.Lines.Length : 0),
+            recipe.Verbs.Sum(verb => verb is Sew or SewPart or CloseSeam ? 1 : verb is SewIn set ? set.Lines.Length : 0),
+            recipe.Verbs.Sum(verb => verb is Press or CloseSeam ? 1 : verb is SewIn set ? set.Lines.Length : 0),
             recipe.Verbs.OfType<CutAlong>().Count(),
             recipe.Verbs.OfType<Trim>().Count(trim => trim.Counted)
         );

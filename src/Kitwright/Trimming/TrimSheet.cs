@@ -61,7 +61,7 @@ public sealed record TrimSheet(ImmutableArray<TrimLine> Lines)
     private static bool CanBeSquared(UnitShape unit, Recipe recipe) =>
         recipe.Outline is null
         && (unit.Trimmed
-            ? Rounds.Last(recipe) is not null || recipe.Makes.Length > 1
+            ? Rounds.Last(recipe) is not null || recipe.Makes.Length > 1 || recipe.Kind is "goose-flip" or "snowball"
             : (unit.Plain && Rounds.Last(recipe) is not null) || (unit.Parts.IsEmpty && recipe.Shows is null && recipe.Verbs.OfType<Press>().Any() && recipe.Kind is not ("joined-strip" or "lengthwise-strip")));
 
     /// <summary>How much wider than it need be the plan cuts the strip joined last; zero for units of which its technique says so.</summary>

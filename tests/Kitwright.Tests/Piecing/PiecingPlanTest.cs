@@ -150,26 +150,29 @@ public sealed class PiecingPlanTest
         }
     }
 
-    /// <summary>Four rectangles whirling round a square: the smallest division that no straight seam opens.</summary>
+    /// <summary>Two squares, each with rectangles whirling round it, one of which they share: one partial seam is not enough.</summary>
     [Fact]
-    public void A_pinwheel_of_rectangles_is_a_finding()
+    public void Two_pinwheels_that_share_an_arm_are_a_finding()
     {
         var quilt = Sample.Quilt(1, "a");
         var letters = new Letters([.. quilt.Roles.Select(r => ImmutableArray.Create(r.Id))]);
         var design = Sample.Row(
             1,
-            In(3),
+            In(5),
             Sample.Rectangle(1, "a", 0, 0, 2, 1),
             Sample.Rectangle(2, "a", 2, 0, 3, 2),
-            Sample.Rectangle(3, "a", 1, 2, 3, 3),
+            Sample.Rectangle(3, "a", 3, 0, 5, 1),
             Sample.Rectangle(4, "a", 0, 1, 1, 3),
-            Sample.Rectangle(5, "a", 1, 1, 2, 2)
+            Sample.Rectangle(5, "a", 1, 1, 2, 2),
+            Sample.Rectangle(6, "a", 1, 2, 4, 3),
+            Sample.Rectangle(7, "a", 3, 1, 4, 2),
+            Sample.Rectangle(8, "a", 4, 1, 5, 3)
         );
 
         var pieced = PiecingPlan.Of(quilt, design, letters, ClothTerms.Usual);
 
         Assert.Null(pieced.Value);
-        // A seam of 1 in on from the edge of any arm divides one patch, and a straight seam runs through (own arithmetic).
+        // A seam of 1 in on from the edge of an arm divides one patch, and a straight seam runs through (own arithmetic).
         var finding = Assert.Single(pieced.Findings);
         Assert.Equal("piecing.partial-seam", finding.Rule);
         Assert.Equal(1, finding.Remedy.Slots["divided"]);

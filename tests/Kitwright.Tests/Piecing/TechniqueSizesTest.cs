@@ -62,6 +62,23 @@ public sealed class TechniqueSizesTest
         Assert.Equal((Parse(small), 16), Of(pieced, "dark"));
     }
 
+    /// <summary>
+    /// Generous geese, common practice, no source: pieces 1/4 in larger each way, or in fours the large square 1/4 and
+    /// the small ones 1/8 in more, and every goose is trimmed.
+    /// </summary>
+    [Theory]
+    [InlineData("flip-trimmed", "4 3/4", "2 3/4", 16, 32)]
+    [InlineData("four-trimmed", "5 1/2", "3", 4, 16)]
+    public void Geese_to_be_trimmed(string technique, string body, string sky, int bodies, int skies)
+    {
+        var pieced = Geese(technique, 4);
+        var piece = Assert.Single(pieced.Pieces, p => p.Role == "light");
+
+        Assert.Equal((Parse(body), bodies), (Length.Max(piece.Width, piece.Height), piece.Count));
+        Assert.Equal((Parse(sky), skies), Of(pieced, "dark"));
+        Assert.Equal(16, Trims(pieced));
+    }
+
     /// <summary>[TSP]: as triangles, a goose of a square of W + 1 1/4 cut twice (four), skies of H + 7/8 cut once (two).</summary>
     [Fact]
     public void Geese_as_triangles()
@@ -137,12 +154,12 @@ public sealed class TechniqueSizesTest
         var goose = Assert.Single(units, u => u.Kind == TechniqueBook.Goose);
         var plan = QuiltPlanner.Plan(quilt, null, [], PlanOptions.Usual, FirstFit.Plan).Value!;
 
-        Assert.Equal(["flip", "four", "triangles"], goose.Ways.Select(w => w.Technique.Name));
+        Assert.Equal(["flip", "flip-trimmed", "four", "four-trimmed", "triangles"], goose.Ways.Select(w => w.Technique.Name));
         Assert.Equal("flip", goose.Chosen);
         Assert.Equal(plan.Cloths.Aggregate(Length.Zero, (sum, c) => sum + c.Cut), goose.Ways[0].Cloth);
         Assert.Equal(plan.Sewing.Recipes.Where(r => r.Kind == "goose-flip").Sum(r => r.Copies), goose.Units);
         // No cloth is thrown away under the skies of four at a time.
-        Assert.True(goose.Ways[1].Cloth < goose.Ways[0].Cloth);
+        Assert.True(goose.Ways[2].Cloth < goose.Ways[0].Cloth);
     }
 
     private static Pieced Geese(string technique, Rational width)

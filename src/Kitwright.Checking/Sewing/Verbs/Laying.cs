@@ -19,6 +19,11 @@ internal static class Laying
             return Finding.Of("check.sewing.several-tops", place, ("register", verb.On));
         }
 
+        if (item is HalfSewn)
+        {
+            return Finding.Of("check.sewing.partial-open", place, ("register", verb.On));
+        }
+
         return table.Put(verb.On, item is Layers layers ? layers.Moved(verb.Motion) : ((Cloth)item).Moved(verb.Motion), place);
     }
 

@@ -16,35 +16,46 @@ internal static class SettingIn
 
     public static Finding? Do(SewIn verb, Table table, string place)
     {
-        var noCloth = table.PickCloth(verb.On, place, out var on);
+        var noCloth = table.Pick(verb.On, place, out var on);
         var noPart = table.PickCloth(verb.Part, place, out var part);
         if ((noCloth ?? noPart ?? CheckLines(verb, place)) is { } finding)
         {
             return finding;
         }
 
-        if (!on.RightSideUp || !part.RightSideUp)
+        if (on is not HalfSewn and not Cloth)
         {
-            return Finding.Of("check.sewing.lay-wrong-side", place, ("register", on.RightSideUp ? verb.Part : verb.On));
+            return Finding.Of("check.sewing.not-pressed-open", place, ("register", verb.On));
         }
 
-        table.Effort.Spend((on.Faces.Length + part.Faces.Length) * (long)verb.Lines.Length);
+        if (on is Cloth { RightSideUp: false } || !part.RightSideUp)
+        {
+            return Finding.Of("check.sewing.lay-wrong-side", place, ("register", part.RightSideUp ? verb.On : verb.Part));
+        }
+
+        if (on is HalfSewn loose)
+        {
+            return loose.Join(verb, part.Laid(), table, place, out var more) ?? table.Put(verb.On, more!, place);
+        }
+
+        return Join(((Cloth)on).Laid(), part.Laid(), verb, table, place, out var kept, out var shown)
+            ?? table.Put(verb.On, new Cloth([.. kept, .. shown], Rigid.Still), place);
+    }
+
+    /// <summary>The seam itself.</summary>
+    /// <param name="kept">What still shows of what the part is sewn to.</param>
+    /// <param name="shown">What shows of the part.</param>
+    public static Finding? Join(Face[] on, Face[] part, SewIn verb, Table table, string place, out Face[] kept, out Face[] shown)
+    {
+        table.Effort.Spend((on.Length + part.Length) * (long)verb.Lines.Length);
         HalfPlane[] angle = [.. verb.Lines.Select(HalfPlane.LeftOf)];
-        var (under, kept) = Divide(on.Laid(), angle);
-        var (shown, beyond) = Divide(part.Laid(), angle);
+        (var under, kept) = Divide(on, angle);
+        (shown, var beyond) = Divide(part, angle);
         for (var i = 0; i < angle.Length; i++)
         {
             var line = verb.Lines[i];
             var whole = Spans.Union([(Surd.Zero, UnderLine.Parameter(line, line.To))]);
-            Layer from = Of(kept, under, line, angle[i], bodyOnLeft: false),
-                to = Of(shown, beyond, line, angle[i].Opposite, bodyOnLeft: true);
-            if (!Covers(from.BodyEdge.Common(to.BodyEdge), whole))
-            {
-                return Finding.Of("check.sewing.press-no-seam", place, ("register", verb.On));
-            }
-
-            var bad = Allowance.Check(from, whole, table.Seam, place) ?? Allowance.Check(to, whole, table.Seam, place);
-            if (bad is not null)
+            if (CheckSeam(kept, under, shown, beyond, line, whole, angle[i], table, verb.On, place) is { } bad)
             {
                 return bad;
             }
@@ -52,7 +63,18 @@ internal static class SettingIn
 
         return SticksOut(under, shown, angle) || SticksOut(beyond, kept, [.. angle.Select(a => a.Opposite)])
             ? Finding.Of("check.sewing.sticks-out", place, ("register", verb.On))
-            : table.Put(verb.On, new Cloth([.. kept, .. shown], Rigid.Still), place);
+            : null;
+    }
+
+    /// <summary>A stretch of a seam: both bodies show along all of it, and each has its allowance under the other.</summary>
+    /// <param name="side">On which the second body shows.</param>
+    public static Finding? CheckSeam(Face[] one, Face[] oneHidden, Face[] other, Face[] otherHidden, Line line, Spans stretch, HalfPlane side, Table table, string register, string place)
+    {
+        Layer from = Of(one, oneHidden, line, side, bodyOnLeft: false),
+            to = Of(other, otherHidden, line, side.Opposite, bodyOnLeft: true);
+        return Covers(from.BodyEdge.Common(to.BodyEdge), stretch)
+            ? Allowance.Check(from, stretch, table.Seam, place) ?? Allowance.Check(to, stretch, table.Seam, place)
+            : Finding.Of("check.sewing.press-no-seam", place, ("register", register));
     }
 
     /// <summary>Each line begins where the one before ends, and turns left there.</summary>
@@ -69,7 +91,7 @@ internal static class SettingIn
     }
 
     /// <summary>What lies in the convex angle and what does not; a face that only touches it stays whole.</summary>
-    private static (Face[] Inside, Face[] Outside) Divide(Face[] faces, HalfPlane[] angle)
+    public static (Face[] Inside, Face[] Outside) Divide(Face[] faces, HalfPlane[] angle)
     {
         var inside = new List<Face>();
         var outside = new List<Face>();
@@ -104,7 +126,7 @@ internal static class SettingIn
     private static bool Covers(Spans seam, Spans whole) => seam.Common(whole).Parts.SequenceEqual(whole.Parts);
 
     /// <summary>Whether hidden cloth reaches further over every line than the cloth that hides it.</summary>
-    private static bool SticksOut(Face[] hidden, Face[] over, HalfPlane[] beyond)
+    public static bool SticksOut(Face[] hidden, Face[] over, HalfPlane[] beyond)
     {
         Surd[] reach = [.. beyond.Select(half => Reach(over, half))];
         return hidden.Any(face =>
@@ -116,7 +138,7 @@ internal static class SettingIn
         );
     }
 
-    private static Surd Reach(Face[] faces, HalfPlane half) =>
+    public static Surd Reach(Face[] faces, HalfPlane half) =>
         faces
             .SelectMany(face => Enumerable.Range(0, face.Shape.Count).Select(i => half.At(face.Shape[i])))
             .Aggregate(Surd.Zero, (most, at) => at > most ? at : most);

@@ -9,7 +9,8 @@ namespace Kitwright.Piecing.Techniques;
 /// <summary>
 /// Four flying geese from one large square and four small ones: two small squares lie on opposite corners, are sewn to
 /// either side of the diagonal and cut apart; a third and a fourth make two geese of each half. The large square is
-/// the finished width plus 1 1/4 in, the small ones the finished height plus 7/8 in ([SYL-FG], [BEV], [LIS], [ALQ]).
+/// the finished width plus 1 1/4 in, the small ones the finished height plus 7/8 in ([SYL-FG], [BEV], [LIS], [ALQ]); 1/4 and
+/// 1/8 in more where the geese are trimmed (common practice, no source).
 /// </summary>
 /// <remarks>The tips of the first two squares would overlap in the middle; they are trimmed to meet there.</remarks>
 internal static class GeeseFourAtATime
@@ -17,7 +18,7 @@ internal static class GeeseFourAtATime
     public const string Kind = "goose-four";
 
     /// <returns>Null in the poses where the goose does not stand on its base.</returns>
-    public static Program? Make(Making m, Region region, string goose, ImmutableArray<StitchAndFlip.Corner> skies)
+    public static Program? Make(Making m, Region region, string goose, ImmutableArray<StitchAndFlip.Corner> skies, bool trimmed)
     {
         if (region.Width != 2 * region.Height || skies[0].Index != 2 || skies[1].Index != 3)
         {
@@ -28,9 +29,10 @@ internal static class GeeseFourAtATime
         Surd width = region.Width,
             height = region.Height,
             s = seams.Allowance;
-        Length large = seams.QuarterSquare(width),
+        var over = trimmed ? seams.Generous : Length.Zero;
+        Length large = seams.QuarterSquare(width) + (over * 2),
             // The skies must reach a seam allowance beyond the point.
-            small = Length.Max(seams.HalfSquare(height), ((large / 2) + seams.Allowance).RoundUpTo(seams.RulerStep));
+            small = Length.Max(seams.HalfSquare(height) + over, ((large / 2) + seams.Allowance).RoundUpTo(seams.RulerStep));
         var body = Square(m, goose, large, width, "use.goose-four", "why.goose-four");
         var sky = Square(m, skies[0].Role, small, height, "use.sky-four", "why.sky-four");
         Surd side = large,
@@ -79,7 +81,7 @@ internal static class GeeseFourAtATime
             var turned = turn.Apply(point);
             verbs.Add(new Press(register, PressToward.Top));
             verbs.Add(new Turn(register, turn.Then(Motion.Shift(apex.X - turned.X, apex.Y - turned.Y))));
-            verbs.Add(new Trim(register, Polygon.Rectangle(-s, -s, width + s, height + s), Counted: false));
+            verbs.Add(new Trim(register, Polygon.Rectangle(-s, -s, width + s, height + s), trimmed));
             makes.Add(register);
         }
     }

@@ -94,17 +94,26 @@ internal static class StitchAndFlip
         Letters letters,
         Region region,
         string body,
-        ImmutableArray<Corner> corners
+        ImmutableArray<Corner> corners,
+        bool trimmed = false
     )
     {
         var goose = IsGoose(region, corners);
-        var piece = seams.RectanglePiece(book, body, region.Width, region.Height, Message.Of(goose ? "use.goose" : "use.snowball"));
-        Surd s = seams.Allowance;
-        var verbs = new List<Verb> { PieceBook.TakeAt("unit", piece, seams.Rectangle(region.Width), -s, -s) };
+        // An eighth of an inch on every side, to be trimmed.
+        var over = trimmed ? seams.Generous : Length.Zero;
+        var piece = Piece(book, seams, body, region.Width, region.Height, over, Message.Of(goose ? "use.goose" : "use.snowball"));
+        Surd s = seams.Allowance,
+            low = -s - (Surd)over;
+        var verbs = new List<Verb> { PieceBook.TakeAt("unit", piece, seams.Rectangle(region.Width) + (over * 2), low, low) };
         foreach (var corner in corners)
         {
-            var square = seams.RectanglePiece(book, corner.Role, corner.Leg, corner.Leg, Message.Of(goose ? "use.sky" : "use.corner"));
-            AddCorner(verbs, seams, Frame(region, corner.Index), corner, square);
+            var square = Piece(book, seams, corner.Role, corner.Leg, corner.Leg, over, Message.Of(goose ? "use.sky" : "use.corner"));
+            AddCorner(verbs, seams, Frame(region, corner.Index), corner, square, over);
+        }
+
+        if (trimmed)
+        {
+            verbs.Add(new Trim("unit", Polygon.Rectangle(-s, -s, region.Width + s, region.Height + s), Counted: true));
         }
 
         var name = goose
@@ -118,12 +127,40 @@ internal static class StitchAndFlip
         return new(goose ? "goose-flip" : "snowball", [.. verbs], ["unit"], name);
     }
 
+    /// <param name="over">How much larger on each side than its finished size and seams.</param>
+    private static PieceBook.Entry Piece(PieceBook book, Seams seams, string role, Surd width, Surd height, Length over, Message use)
+    {
+        if (over == Length.Zero)
+        {
+            return seams.RectanglePiece(book, role, width, height, use);
+        }
+
+        Length w = seams.Rectangle(width),
+            h = seams.Rectangle(height);
+        return book.Piece(
+            role,
+            w + (over * 2),
+            h + (over * 2),
+            mayTurn: true,
+            use,
+            Message.Of(
+                "why.flip-trimmed",
+                ("width", Length.Max(w, h) - seams.Both),
+                ("height", Length.Min(w, h) - seams.Both),
+                ("added", seams.Both + (over * 2)),
+                ("cutWidth", Length.Max(w, h) + (over * 2)),
+                ("cutHeight", Length.Min(w, h) + (over * 2))
+            )
+        );
+    }
+
     private static void AddCorner(
         List<Verb> verbs,
         Seams seams,
         (Point At, Point Right, Point Up) frame,
         Corner corner,
-        PieceBook.Entry square
+        PieceBook.Entry square,
+        Length over
     )
     {
         var (at, right, up) = frame;
@@ -133,7 +170,7 @@ internal static class StitchAndFlip
         // The left of both lines is the body's side.
         var seam = new Line(at + (up * corner.Leg), at + (right * corner.Leg));
         var trim = new Line(at + (up * waste), at + (right * waste));
-        var raw = at - (right * s) - (up * s);
+        var raw = at - ((right + up) * (s + (Surd)over));
         var opposite = raw + ((right + up) * side);
         string register = $"corner{corner.Index}",
             pair = $"pair{corner.Index}";
