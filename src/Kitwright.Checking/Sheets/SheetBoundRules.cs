@@ -17,7 +17,8 @@ internal static class SheetBoundRules
             return;
         }
 
-        var least = proof.Duals.IsEmpty ? BigInteger.Zero : Least(units, proof.Scale);
+        var least = proof.Duals.IsEmpty ? units.LeastByArea(proof.Unit) : Least(units, proof.Scale);
+        least = units.IsOpen ? units.ReachedBy(least) : least;
         var counted = plan.Problem.Goal == SheetGoal.FewestSheets && !units.IsOpen;
         var bound = counted ? new Rational(CeilingQuotient(least, units.Costs.Max()), 1) : proof.CostUnit * new Rational(least, 1);
         var reached = counted ? plan.Cuts.Sum(cut => (long)cut.Times) : SheetFigureRules.Cost(plan);

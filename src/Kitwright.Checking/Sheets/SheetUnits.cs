@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using Kitwright.Checking.Cloths;
 using Kitwright.Cutting.Sheets;
 using Kitwright.Measure;
 
@@ -87,8 +88,49 @@ internal sealed class SheetUnits
     }
 
     /// <summary>
+    /// In cost units: what the area of the demand costs at least, the cheapest area first; more than all sheets cost where
+    /// they have too little.
+    /// </summary>
+    public BigInteger LeastByArea(Length unit)
+    {
+        var area = plan.Problem.Demand.Aggregate(Rational.Zero, (sum, d) => sum + (d.Width / unit * (d.Height / unit) * (Rational)d.Count));
+        if (IsOpen)
+        {
+            return Costs[0] * (area / new Rational(widths[0], 1)).Ceiling();
+        }
+
+        var cost = Rational.Zero;
+        var areas = Costs.Select((c, s) => (Cost: new Rational(c, 1), Area: new Rational((BigInteger)widths[s] * heights[s], 1), Count: Counts[s]));
+        foreach (var sheet in areas.Where(s => s.Area.Sign > 0).OrderBy(s => s.Cost / s.Area))
+        {
+            var sheets = area / sheet.Area;
+            sheets = sheet.Count is { } count ? Rational.Min(sheets, (Rational)count) : sheets;
+            cost += sheets * sheet.Cost;
+            area -= sheets * sheet.Area;
+        }
+
+        return cost.Ceiling() + (area.Sign > 0 ? 1 : 0);
+    }
+
+    /// <summary>The least cost, not below a bound, of a length that is a sum of heights in which pieces may lie.</summary>
+    public BigInteger ReachedBy(BigInteger least)
+    {
+        var unit = plan.Proof.Unit;
+        var across = widths[0] / plan.Problem.Terms.Folds.Min();
+        var heightsOfWays = plan.Problem.Demand.Where(d => d.Count > 0).SelectMany(d => d.MayTurn ? [(d.Width, d.Height), (d.Height, d.Width)] : new[] { (d.Width, d.Height) });
+        var fitting = heightsOfWays.Where(way => way.Item1 <= unit * (Rational)across).Select(way => way.Item2 / unit).Distinct().Order().ToList();
+        if (fitting.Any(height => !height.IsInteger))
+        {
+            return least;
+        }
+
+        var length = BigInteger.DivRem(least + Costs[0] - 1, Costs[0]).Quotient;
+        return NextSum.Of([.. fitting.Select(height => (long)height.Numerator)], length) * Costs[0];
+    }
+
+    /// <summary>
     /// For each sheet what it can be worth, and at which height: a sheet as a whole counts as 1 high, a cloth of open
-    /// length has an entry for every strip.
+    /// length has an entry for every strip or, in three stages, for slices one unit high.
     /// </summary>
     public ImmutableArray<IReadOnlyList<(BigInteger Value, BigInteger Height)>> Worth()
     {
@@ -101,7 +143,8 @@ internal sealed class SheetUnits
             {
                 foreach (var layers in plan.Problem.Terms.Folds)
                 {
-                    var strips = new StripWorth(plan.Problem.Terms, widths[s] / layers, Ways(s, along: false, widths[s], long.MaxValue, layers)).All();
+                    var table = new StripWorth(plan.Problem.Terms, widths[s] / layers, Ways(s, along: false, widths[s], long.MaxValue, layers));
+                    var strips = plan.Problem.Terms.Stages == 3 ? [(1, table.OfSlices())] : table.All();
                     found.AddRange(strips.Select(strip => ((BigInteger)strip.Value * layers, (BigInteger)strip.Height)));
                 }
             }

@@ -14,6 +14,7 @@ internal sealed class StripWorth(SheetTerms terms, long across, List<LaidPiece> 
     private const long MostSteps = 4_000_000_000;
 
     private readonly long highest = up ?? ways.Select(way => way.Across).DefaultIfEmpty().Max();
+    private readonly Dictionary<long, long[]> stacks = [];
     private long steps;
 
     public List<(long Height, long Value)> All() => [.. Heights().Select(height => (height, Math.Min(OfHeight(height), AllPieces(height))))];
@@ -21,6 +22,21 @@ internal sealed class StripWorth(SheetTerms terms, long across, List<LaidPiece> 
     /// <summary>All pieces that may lie in a strip of a height: no strip is worth more.</summary>
     public long AllPieces(long height) =>
         ways.Where(way => way.Across <= height).DistinctBy(way => way.Piece).Sum(way => way.Count * way.Dual);
+
+    /// <summary>
+    /// Slices one unit high side by side: no strip, however high, is worth more for each unit of its height. A slice is worth
+    /// what its piece is, over the piece's height, rounded up.
+    /// </summary>
+    public long OfSlices()
+    {
+        var best = new long[across + 1];
+        foreach (var way in ways)
+        {
+            TakeStacks(best, way with { Dual = (way.Dual + way.Across - 1) / way.Across }, inStack: 1);
+        }
+
+        return best.Max();
+    }
 
     /// <summary>Strips above one another, each as often as one likes.</summary>
     public static long StackedUp(List<(long Height, long Value)> strips, long up)
@@ -72,7 +88,7 @@ internal sealed class StripWorth(SheetTerms terms, long across, List<LaidPiece> 
         {
             foreach (var width in ways.Select(way => way.Along).Distinct())
             {
-                var value = StackOf(width, height);
+                var value = StacksOf(width)[height];
                 Spend(across);
                 for (var x = width; x <= across; x++)
                 {
@@ -117,22 +133,28 @@ internal sealed class StripWorth(SheetTerms terms, long across, List<LaidPiece> 
         }
     }
 
-    private long StackOf(long width, long height)
+    /// <summary>The greatest worth of a stack of a width within every height; the same for strips of all heights.</summary>
+    private long[] StacksOf(long width)
     {
-        var best = new long[height + 1];
+        if (stacks.TryGetValue(width, out var known))
+        {
+            return known;
+        }
+
+        var best = new long[highest + 1];
         foreach (var way in ways.Where(w => w.Along == width || (terms.Last == LastCut.NonExact && w.Along < width)))
         {
-            for (var copies = Math.Min(way.Count, height / way.Across); copies > 0; copies--)
+            for (var copies = Math.Min(way.Count, highest / way.Across); copies > 0; copies--)
             {
-                Spend(height);
-                for (var y = height; y >= way.Across; y--)
+                Spend(highest);
+                for (var y = highest; y >= way.Across; y--)
                 {
                     best[y] = Math.Max(best[y], best[y - way.Across] + way.Dual);
                 }
             }
         }
 
-        return best[height];
+        return stacks[width] = best;
     }
 
     private void Spend(long cells)

@@ -74,7 +74,7 @@ internal sealed class EasierCutting(StripGrid grid, StripSearch search, Aims aim
         // Strips of one size alone are seldom maximal, so that no enumeration of maximal strips holds them.
         var simplest = simple.Where(Fits).Select(strips => few.Here(strips)).Append(start).SelectMany(strips => strips ?? []);
         var columns = simplest.Select(s => Column.Of(few.Grid, s.Pattern)).Union(Columns(few.Grid)).ToImmutableArray();
-        return meter.Left < SetCover.StepsOfRoot(columns.Length)
+        return meter.Left < ScipWork.OfRoot(columns.Length)
             ? null
             : few.InWhole(new FewestCuts(few.Grid, columns, longest, meter) { ThenShortest = !aims.ClothFirst }.Improve(start));
     }

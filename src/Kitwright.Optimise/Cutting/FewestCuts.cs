@@ -55,14 +55,14 @@ internal sealed class FewestCuts(StripGrid grid, ImmutableArray<Column> columns,
 
     private ImmutableArray<CutStrips>? Run(Solver solver, Variable[] times)
     {
-        var nodes = SetCover.MostNodes(meter, columns.Length);
+        var nodes = ScipWork.MostNodes(meter, grid.Pieces.Length, columns.Length);
         using var parameters = new MPSolverParameters();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
-        solver.SetSolverSpecificParametersAsString(string.Create(CultureInfo.InvariantCulture, $"{SetCover.Settings}limits/totalnodes = {nodes}"));
+        solver.SetSolverSpecificParametersAsString(string.Create(CultureInfo.InvariantCulture, $"{ScipWork.Settings}limits/totalnodes = {nodes}"));
         solver.SetTimeLimit((long)Math.Clamp(meter.UntilSafetyStop.TotalMilliseconds, 1, int.MaxValue));
         using var interrupt = meter.Cancellation.Register(() => solver.InterruptSolve());
         var status = solver.Solve(parameters);
-        meter.Charge(SetCover.StepsOfRoot(columns.Length) + SetCover.StepsOfSearch(solver.Nodes(), solver.Iterations(), columns.Length));
+        meter.Charge(ScipWork.Steps(solver.Nodes(), solver.Iterations(), grid.Pieces.Length, columns.Length));
         if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE))
         {
             return null;

@@ -18,6 +18,9 @@ internal sealed class ReducedCostEnumeration
 {
     private const int StepsPerColumn = 1000;
 
+    /// <summary>The clock is asked so seldom, as it takes longer than a node.</summary>
+    private const int NodesBetweenLooks = 1 << 10;
+
     private readonly StripGrid grid;
     private readonly WorkMeter meter;
     private readonly ImmutableArray<long> values;
@@ -33,6 +36,7 @@ internal sealed class ReducedCostEnumeration
     private int height;
     private int most;
     private int waysUpToHeight;
+    private int nodes;
 
     /// <param name="duals">Feasible: no strip is worth more than its height times <paramref name="scale"/>.</param>
     public ReducedCostEnumeration(StripGrid grid, ImmutableArray<long> duals, long scale, WorkMeter meter)
@@ -130,6 +134,11 @@ internal sealed class ReducedCostEnumeration
     private bool Extend(int way, int room, long value, bool reachesHeight)
     {
         meter.Charge(WorkMeter.StepsPerNode);
+        if ((++nodes & (NodesBetweenLooks - 1)) == 0 && meter.MustStop)
+        {
+            return false;
+        }
+
         if (value + best[way + 1][room] < least || (!reachesHeight && (way < 0 || grid.Ways[way].Height < height)))
         {
             return true;

@@ -65,29 +65,6 @@ internal static class SetCover
         }
     }
 
-    /// <summary>
-    /// No cuts below the root, few there, no restarts and no analysis of conflicts: on these programs they take several
-    /// times as long as the nodes they save, and their time is in no count of iterations.
-    /// </summary>
-    internal const string Settings = """
-        separating/maxrounds = 0
-        separating/maxroundsroot = 5
-        presolving/maxrestarts = 0
-        conflict/enable = FALSE
-
-        """;
-
-    /// <summary>What reading and presolving cost SCIP: from measurements of 100 to 1,500 columns, 0.1 ms a column.</summary>
-    internal static long StepsOfRoot(int columns) => 100_000L * columns;
-
-    /// <summary>What a node costs, and an iteration of the simplex method with so many columns.</summary>
-    internal static long StepsOfSearch(long nodes, long iterations, int columns) =>
-        (nodes * 400_000) + (iterations * (30_000 + (150L * columns)));
-
-    /// <summary>The limit of nodes for what is left of the budget: a node takes some six iterations.</summary>
-    internal static long MostNodes(WorkMeter meter, int columns) =>
-        1 + (Math.Max(0, meter.Left - StepsOfRoot(columns)) / StepsOfSearch(1, 6, columns));
-
     private static Variable Add(Solver solver, Constraint[] rows, Objective objective, StripGrid grid, Column column)
     {
         var variable = solver.MakeIntVar(0, column.EnoughTimes(grid.Counts.AsSpan()), "");
@@ -115,16 +92,16 @@ internal static class SetCover
         WorkMeter meter
     )
     {
-        var nodes = MostNodes(meter, columns.Count);
+        var nodes = ScipWork.MostNodes(meter, grid.Pieces.Length, columns.Count);
         using var parameters = new MPSolverParameters();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
         solver.SetSolverSpecificParametersAsString(
-            string.Create(CultureInfo.InvariantCulture, $"{Settings}limits/totalnodes = {nodes}")
+            string.Create(CultureInfo.InvariantCulture, $"{ScipWork.Settings}limits/totalnodes = {nodes}")
         );
         solver.SetTimeLimit((long)Math.Clamp(meter.UntilSafetyStop.TotalMilliseconds, 1, int.MaxValue));
         using var interrupt = meter.Cancellation.Register(() => solver.InterruptSolve());
         var status = solver.Solve(parameters);
-        meter.Charge(StepsOfRoot(columns.Count) + StepsOfSearch(solver.Nodes(), solver.Iterations(), columns.Count));
+        meter.Charge(ScipWork.Steps(solver.Nodes(), solver.Iterations(), grid.Pieces.Length, columns.Count));
         var exhausted = status is Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.INFEASIBLE;
         if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE))
         {

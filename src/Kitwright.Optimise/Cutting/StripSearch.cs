@@ -160,7 +160,7 @@ internal sealed class StripSearch
 
         using (meter.Share(share))
         {
-            if (enumeration.Columns(from, Aim, mostColumns) is not var (columns, target) || meter.Left < SetCover.StepsOfRoot(columns.Count))
+            if (enumeration.Columns(from, Aim, mostColumns) is not var (columns, target) || meter.Left < ScipWork.OfRoot(columns.Count))
             {
                 return false;
             }

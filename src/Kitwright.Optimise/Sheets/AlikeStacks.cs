@@ -9,13 +9,14 @@ namespace Kitwright.Optimise.Sheets;
 /// </summary>
 internal sealed class AlikeStacks : StripTable
 {
-    private readonly BoundedKnapsack knapsack = new();
+    private readonly BoundedKnapsack knapsack;
     private long[] values = [];
     private int[] counts = [];
 
     public AlikeStacks(Plate plate, WorkMeter meter)
         : base(plate, meter)
     {
+        knapsack = new(meter);
         Heights =
         [
             .. plate
@@ -67,7 +68,6 @@ internal sealed class AlikeStacks : StripTable
             var (full, rest) = Stack(way, Heights[height]);
             knapsack.Add(2 * w, way.Along, full * values[way.Piece], full == 0 ? 0 : counts[way.Piece] / full);
             knapsack.Add((2 * w) + 1, way.Along, rest * values[way.Piece], 1);
-            Meter.Charge(2L * Plate.Across);
         }
     }
 

@@ -32,7 +32,7 @@ internal sealed class AlikeStrips : StripTable
             }
         }
 
-        Meter.Charge(Cells);
+        Meter.Charge(Plate.Ways.Length);
     }
 
     public override PatternStrip Cut(int height)

@@ -1,3 +1,5 @@
+using Kitwright.Optimise.Cutting;
+
 namespace Kitwright.Optimise.Sheets;
 
 /// <summary>
@@ -5,7 +7,7 @@ namespace Kitwright.Optimise.Sheets;
 /// Buffers are kept between uses: one object serves one thread.
 /// </summary>
 /// <remarks>S. Martello and P. Toth, "Knapsack Problems", 1990, chapter 3.</remarks>
-internal sealed class BoundedKnapsack
+internal sealed class BoundedKnapsack(WorkMeter meter)
 {
     private readonly List<Item> items = [];
     private long[] best = [];
@@ -104,6 +106,7 @@ internal sealed class BoundedKnapsack
         }
 
         items.Add(item);
+        meter.Charge(Capacity);
         var bits = taken.AsSpan((int)from, words);
         bits.Clear();
         return bits;

@@ -15,6 +15,9 @@ internal sealed class PlatePricing(Plate plate, bool open, StripTable strips, Wo
 
     public Plate Plate => plate;
 
+    /// <summary>Table cells of one solve.</summary>
+    public long Cells => strips.Cells;
+
     /// <summary>No pattern of a sheet is worth more; never more than all pieces together.</summary>
     public long Worth(ReadOnlySpan<long> values, ReadOnlySpan<int> counts)
     {

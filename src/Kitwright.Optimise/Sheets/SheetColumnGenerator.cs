@@ -105,7 +105,8 @@ internal sealed class SheetColumnGenerator : IDisposable
         }
 
         var divisor = worst.Value * Scale;
-        return sum <= 0 ? 0 : (long)((sum + divisor - 1) / divisor);
+        var least = sum <= 0 ? 0 : (long)((sum + divisor - 1) / divisor);
+        return grid.IsOpen ? SheetAreaBound.RoundUp(grid, least) : least;
     }
 
     public void Dispose() => master.Dispose();

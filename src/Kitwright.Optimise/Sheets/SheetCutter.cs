@@ -49,7 +49,7 @@ public static class SheetCutter
                 BoundOf(problem, grid, search.Bound),
                 search.EnoughExcluded,
                 search.Scale,
-                search.Duals,
+                search.ProofDuals,
                 "column-generation",
                 meter.Done,
                 search.Done ? "done" : meter.StoppedBy
@@ -65,15 +65,17 @@ public static class SheetCutter
 
     /// <summary>First fit's plan; null where nothing can be cut.</summary>
     public static SheetPlan? FirstFit(SheetProblem problem) =>
-        SheetIntake.Of(problem).Grid is { } grid ? Simple(problem, grid) : null;
+        SheetIntake.Of(problem).Grid is not { } grid ? null
+        : problem.Goal == SheetGoal.FewestSheets && !grid.IsOpen ? Simple(problem, Counted(grid))
+        : Simple(problem, grid);
 
     private static SheetPlan Simple(SheetProblem problem, SheetGrid grid) =>
         SheetWriter.Write(
             problem,
             grid,
             SheetSolution.Of(grid, FirstFitSheets.Plan(grid)).Sheets,
-            bound: Rational.Zero,
-            enoughExcluded: false,
+            BoundOf(problem, grid, SheetAreaBound.Of(grid)),
+            enoughExcluded: grid.Sheets.All(s => s.Count is not null) && SheetAreaBound.Of(grid) > grid.Sheets.Sum(s => s.Cost * s.Count!.Value),
             scale: 1,
             duals: [],
             "first-fit-decreasing",

@@ -13,6 +13,9 @@ internal sealed class SheetSearch(SheetGrid grid, WorkMeter meter, int seed, Fun
 {
     private const int MostColumns = 2000;
 
+    /// <summary>Where the time is over a bound is still computed if it takes no longer than a moment.</summary>
+    private const long CellsAfterTheEnd = 1 << 27;
+
     /// <summary>Rounds without a better solution after which the search ends by itself.</summary>
     private const int IdleRounds = 40;
 
@@ -26,7 +29,10 @@ internal sealed class SheetSearch(SheetGrid grid, WorkMeter meter, int seed, Fun
     public SheetSolution Best { get; private set; } = SheetSolution.Of(grid, FirstFitSheets.Plan(grid));
 
     /// <summary>In cost units; no plan that cuts everything costs less.</summary>
-    public long Bound { get; private set; }
+    public long Bound { get; private set; } = SheetAreaBound.Of(grid);
+
+    /// <summary>From which the bound follows; empty where it is by area.</summary>
+    public ImmutableArray<long> ProofDuals { get; private set; } = [];
 
     public long Scale => generator.Scale;
 
@@ -46,6 +52,11 @@ internal sealed class SheetSearch(SheetGrid grid, WorkMeter meter, int seed, Fun
             generator.Add(SheetColumn.Of(grid, pattern));
         }
 
+        if (AnyHeight && new SliceRelaxation(grid, meter).Solve(Scale) is var (bound, duals))
+        {
+            Raise(bound, duals);
+        }
+
         var correction = new ValueCorrection(grid, generator.Pricings, meter, seed);
         correction.Run(correction.Areas(), grid.Counts, allSheets, 1, loose: false, Take);
         if (meter.MustStop || !generator.Solve(grid.Counts, allSheets, mostRounds: 10_000))
@@ -54,7 +65,11 @@ internal sealed class SheetSearch(SheetGrid grid, WorkMeter meter, int seed, Fun
         }
 
         Duals = generator.Duals;
-        Bound = generator.Bound();
+        if (!AnyHeight && (!meter.MustStop || generator.Pricings.Sum(p => p.Cells) <= CellsAfterTheEnd))
+        {
+            Raise(generator.Bound(), Duals);
+        }
+
         Dive(correction);
         // Duals as values favor what is hard to cut well; areas, what is large.
         var (worth, idle) = (Best.Worth, 0);
@@ -76,6 +91,20 @@ internal sealed class SheetSearch(SheetGrid grid, WorkMeter meter, int seed, Fun
             Cover(mostNodes: 500L * (round + 1));
             idle = Best.Worth < worth ? 0 : idle + 1;
             worth = Best.Worth;
+        }
+    }
+
+    /// <summary>
+    /// The generator's strips are no higher than the highest piece; stacked side by side they may be higher with a gain, so
+    /// that its bound is none.
+    /// </summary>
+    private bool AnyHeight => grid is { IsOpen: true, Terms.Stages: 3 };
+
+    private void Raise(long bound, ImmutableArray<long> duals)
+    {
+        if (bound > Bound)
+        {
+            (Bound, ProofDuals) = (bound, duals);
         }
     }
 

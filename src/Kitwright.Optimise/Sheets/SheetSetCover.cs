@@ -80,17 +80,15 @@ internal static class SheetSetCover
         WorkMeter meter
     )
     {
-        // Measured on 300 to 2,000 columns; the linear programs of these are harder than those of strips.
-        var costOfNode = 100_000 + (2500L * columns.Count) + (5000L * grid.Pieces.Length);
-        var nodes = Math.Min(mostNodes, 1 + (meter.Left / costOfNode));
+        var (rows, width) = (grid.Pieces.Length + grid.Sheets.Length, columns.Count + grid.Pieces.Length);
+        var nodes = Math.Min(mostNodes, ScipWork.MostNodes(meter, rows, width));
         using var parameters = new MPSolverParameters();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
-        solver.SetSolverSpecificParametersAsString(string.Create(CultureInfo.InvariantCulture, $"{SetCover.Settings}limits/totalnodes = {nodes}"));
+        solver.SetSolverSpecificParametersAsString(string.Create(CultureInfo.InvariantCulture, $"{ScipWork.Settings}limits/totalnodes = {nodes}"));
         solver.SetTimeLimit((long)Math.Clamp(meter.UntilSafetyStop.TotalMilliseconds, 1, int.MaxValue));
         using var interrupt = meter.Cancellation.Register(() => solver.InterruptSolve());
         var status = solver.Solve(parameters);
-        // One iteration of its linear programs goes over rows and columns.
-        meter.Charge(SetCover.StepsOfRoot(columns.Count) + (solver.Nodes() * costOfNode) + (solver.Iterations() * 60L * (columns.Count + grid.Pieces.Length)));
+        meter.Charge(ScipWork.Steps(solver.Nodes(), solver.Iterations(), rows, width));
         if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE))
         {
             return null;

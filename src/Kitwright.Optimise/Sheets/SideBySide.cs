@@ -10,13 +10,14 @@ namespace Kitwright.Optimise.Sheets;
 internal sealed class SideBySide : StripTable
 {
     private readonly bool trimmed;
-    private readonly BoundedKnapsack knapsack = new();
+    private readonly BoundedKnapsack knapsack;
     private long[] values = [];
     private int[] counts = [];
 
     public SideBySide(Plate plate, bool trimmed, WorkMeter meter)
         : base(plate, meter)
     {
+        knapsack = new(meter);
         this.trimmed = trimmed;
         Heights = [.. plate.Ways.Select(way => way.Across).Distinct()];
         Values = new long[Heights.Length];
@@ -68,6 +69,5 @@ internal sealed class SideBySide : StripTable
     {
         var (piece, along) = (Plate.Ways[way].Piece, Plate.Ways[way].Along);
         knapsack.Add(way, along, values[piece], counts[piece]);
-        Meter.Charge(Plate.Across);
     }
 }

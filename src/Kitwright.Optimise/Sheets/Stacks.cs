@@ -13,8 +13,8 @@ internal sealed class Stacks : StripTable
     private readonly bool trimmed;
     private readonly ImmutableArray<int> widths;
     private readonly ImmutableArray<ImmutableArray<int>> waysOfWidth;
-    private readonly BoundedKnapsack stack = new();
-    private readonly BoundedKnapsack strip = new();
+    private readonly BoundedKnapsack stack;
+    private readonly BoundedKnapsack strip;
     private readonly long[][] bestOfWidth;
     private long[] values = [];
     private int[] counts = [];
@@ -22,6 +22,7 @@ internal sealed class Stacks : StripTable
     public Stacks(Plate plate, bool trimmed, WorkMeter meter)
         : base(plate, meter)
     {
+        (stack, strip) = (new(meter), new(meter));
         this.trimmed = trimmed;
         widths = [.. plate.Ways.Select(way => way.Along).Distinct().Order()];
         waysOfWidth = [.. widths.Select(width => Enumerable.Range(0, plate.Ways.Length).Where(w => plate.Ways[w].Along == width).ToImmutableArray())];
@@ -50,7 +51,7 @@ internal sealed class Stacks : StripTable
         counts = [.. wanted];
         var (most, room) = (Heights[height], Plate.Across);
         var cuts = ImmutableArray.CreateBuilder<PatternSubCut>();
-        while (room > 0)
+        while (room > 0 && (cuts.Count == 0 || !Meter.MustStop))
         {
             FillStacks(most);
             FillStrip(most, room);
@@ -122,7 +123,6 @@ internal sealed class Stacks : StripTable
         {
             var way = Plate.Ways[w];
             stack.Add(w, way.Across, values[way.Piece], counts[way.Piece]);
-            Meter.Charge(stack.Capacity);
         }
     }
 
@@ -136,7 +136,6 @@ internal sealed class Stacks : StripTable
             if (bestOfWidth[x][height] > narrower)
             {
                 strip.Add(x, widths[x], bestOfWidth[x][height], int.MaxValue);
-                Meter.Charge(room);
                 narrower = trimmed ? bestOfWidth[x][height] : narrower;
             }
         }

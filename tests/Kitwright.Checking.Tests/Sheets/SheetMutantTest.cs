@@ -84,6 +84,9 @@ public sealed class SheetMutantTest
         ["cost of the sheet changed"] = ("check.sheet.cost", Quarters.EditSheet(0, s => s with { Cost = 208 })),
         ["bound one unit too high"] = ("check.sheet.bound", Quarters.EditProof(p => p with { Bound = 400 })),
         ["bound one unit too low"] = ("check.sheet.bound", Quarters.EditProof(p => p with { Bound = 384 })),
+        ["bound of a roll that is no sum of heights"] = ("check.sheet.bound", Roll.EditProof(p => p with { Bound = 5, Status = ProofStatus.Within })),
+        ["bound above the area"] = ("check.sheet.bound", ByArea.EditProof(p => p with { Bound = 400 })),
+        ["bound of three stages by strips that are only as high as a piece"] = ("check.sheet.bound", Tall.EditProof(p => p with { Bound = 7, Status = ProofStatus.Proved })),
         ["bound left out"] = ("check.sheet.bound", Quarters.EditProof(p => p with { Bound = null })),
         ["proved claimed without a proof"] = ("check.sheet.bound", Quarters.EditProof(p => p with { Status = ProofStatus.Proved })),
         ["not enough claimed where there is"] = ("check.sheet.bound", Quarters.EditProof(p => p with { EnoughExcluded = true })),
@@ -112,11 +115,48 @@ public sealed class SheetMutantTest
     [Fact]
     public void The_samples_are_right()
     {
-        foreach (var plan in new[] { Quarters, Roll, Short, Trimmed })
+        foreach (var plan in new[] { Quarters, ByArea, Roll, Tall, Short, Trimmed })
         {
             Assert.Empty(SheetChecker.Check(plan).Select(f => f.Rule));
         }
     }
+
+    /// <summary>Without duals the bound is the area's, from the cheapest cloth first.</summary>
+    private static SheetPlan ByArea => Quarters.EditProof(p => p with { Duals = [] });
+
+    /// <summary>
+    /// Two pieces 1 by 3 in and three 1 by 2 in from a roll 2 in wide. A strip 6 in high holds them all in two stacks; strips
+    /// as high as a piece take 7 in, and their duals (3 and 2 halves an inch) must not count as a bound of 7.
+    /// </summary>
+    private static SheetPlan Tall =>
+        new(
+            new(
+                SheetTerms.Usual with { First = FirstCut.Across },
+                [new(new("sheet/roll"), "roll", Length.Inches(2), null, null, 1)],
+                [Piece("A", 3, 2), Piece("B", 2, 3)],
+                SheetGoal.Cost
+            ),
+            [
+                new(
+                    new("cut/1"),
+                    new("sheet/roll"),
+                    FirstCut.Across,
+                    1,
+                    [
+                        new(new("cut/1/strip/1"), Length.Inches(3), 1, 1, [new(new("cut/1/strip/1/cut/1"), Length.Inch, 2, [new(new("piece/A"), 1, false)])]),
+                        new(new("cut/1/strip/2"), Length.Inches(2), 1, 1, [new(new("cut/1/strip/2/cut/1"), Length.Inch, 2, [new(new("piece/B"), 1, false)])]),
+                        new(new("cut/1/strip/3"), Length.Inches(2), 1, 1, [new(new("cut/1/strip/3/cut/1"), Length.Inch, 1, [new(new("piece/B"), 1, false)])]),
+                    ]
+                ),
+            ],
+            [],
+            7,
+            new(1, 3, 5, 5),
+            new(ProofStatus.Within, 6, false, Length.Inch, 1, Scale, [3 * Scale / 2, Scale], "by-hand", 0, "done")
+        );
+
+    private static SheetDemand Piece(string label, int height, int count) =>
+        new(new($"piece/{label}"), label, Length.Inch, Length.Inches(height), count, false, []);
 
     /// <summary>The sheet that was cut along holds a lower piece beside the others, which is trimmed; in two stages.</summary>
     private static SheetPlan Trimmed =>

@@ -42,7 +42,7 @@ internal static class SheetSamples
             new(ProofStatus.Within, 392, false, Length.Inch, 8, Scale, [50 * 8, 24 * 8, 36 * 8], "by-hand", 7, "done")
         );
 
-    /// <summary>A roll of 40 in, strips in two layers and in one. Eight pieces fill a strip of 4 in, so ten take at least 5.</summary>
+    /// <summary>A roll of 40 in, strips in two layers and in one. Eight pieces fill a strip of 4 in, so ten take at least 5 and, in strips of 4, 8.</summary>
     public static SheetPlan Roll { get; } =
         new(
             new(
@@ -66,7 +66,7 @@ internal static class SheetSamples
             [],
             8,
             new(1, 2, 6, 10),
-            new(ProofStatus.Within, 5, false, Length.Inch, 1, Scale, [32], "by-hand", 0, "done")
+            new(ProofStatus.Proved, 8, false, Length.Inch, 1, Scale, [32], "by-hand", 0, "done")
         );
 
     /// <summary>One sheet of 10 by 10 in, homogeneous: four pieces are wanted, three fit and it is proved that four do not.</summary>

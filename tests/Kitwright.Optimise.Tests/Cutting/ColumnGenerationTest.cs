@@ -73,6 +73,16 @@ public sealed class ColumnGenerationTest
         );
 
     [Fact]
+    public void Very_long_strips_of_tiny_pieces_are_searched_no_longer_than_was_allowed()
+    {
+        // Such strips have patterns without number, of which none need be worth keeping.
+        var random = new Random(1);
+        var pieces = Enumerable.Range(0, 60).Select(_ => (random.Next(1, 14), random.Next(1, 14), random.Next(1, 121), random.Next(2) == 0));
+        var plan = Cut(Problem(2500, pieces), WorkBudget.WhileYouType);
+        Assert.InRange(plan.Proof.Work, 0, 2 * WorkBudget.WhileYouType.Steps);
+    }
+
+    [Fact]
     public void The_same_problem_gives_the_same_plan() =>
         Larger.Sample(
             problem =>

@@ -52,8 +52,9 @@ public sealed record SheetFigures(int Sheets, int Strips, int SubCuts, long Piec
 /// <c>ρ = max(1, max V(s) / (c · Scale))</c> over sheets without a count; with a count,
 /// <c>μ(s) = max(0, V(s) / ρ − c · Scale)</c>. Then no plan that cuts everything costs less than
 /// <c>⌈(Σ d·π / ρ − Σ n·μ) / Scale⌉</c> cost units (A. A. Farley, Operations Research 38(5), 1990, with rows for the
-/// counts). Of a cloth of open length every candidate strip is a sheet, which costs its height; strips higher than the
-/// highest way of laying a piece are not looked at. For the goal of fewest sheets a sheet costs the area of all sheets
+/// counts). Of a cloth of open length in two stages every candidate strip is a sheet, which costs its height; in three stages,
+/// where strips may be as high as one likes, a row of slices of pieces, one unit high and worth <c>⌈π / height⌉</c> each, is
+/// one. The bound on such a length is rounded up to a sum of heights in which pieces may lie. For the goal of fewest sheets a sheet costs the area of all sheets
 /// (of each kind at most 1,000) and its own, in square units, and the bound on that, divided by the dearest sheet and
 /// rounded up, is the bound on their number.
 /// </remarks>
