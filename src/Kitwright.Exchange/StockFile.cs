@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Immutable;
 using Kitwright.Exchange.Workbooks;
 using Kitwright.Fabrics;
@@ -24,7 +25,20 @@ public static class StockFile
     public static ImmutableArray<TableRow> Lines(byte[] bytes, IReadOnlySet<int> lines) =>
         IsWorkbook(bytes) ? StockXlsx.Lines(bytes, lines) : StockCsv.Lines(bytes, lines);
 
-    // A zip archive; or the older binary workbooks, which are then refused as no workbook rather than read as text.
+    // A zip archive; or the older binary workbooks, pictures and the like, which are then refused as no workbook rather
+    // than read as text.
     private static bool IsWorkbook(ReadOnlySpan<byte> bytes) =>
-        bytes.StartsWith("PK"u8) || bytes.StartsWith<byte>([0xD0, 0xCF, 0x11, 0xE0]);
+        bytes.StartsWith("PK"u8) || bytes.StartsWith<byte>([0xD0, 0xCF, 0x11, 0xE0]) || IsNoText(bytes[..Math.Min(bytes.Length, HeadBytes)]);
+
+    /// <summary>
+    /// Whether the head holds characters that no table has. Half a character of UTF-16 may look like one, so that a file
+    /// that says it is UTF-16 is never taken for one.
+    /// </summary>
+    private static bool IsNoText(ReadOnlySpan<byte> head) =>
+        !head.StartsWith<byte>([0xFF, 0xFE]) && !head.StartsWith<byte>([0xFE, 0xFF]) && head.ContainsAny(Controls);
+
+    private const int HeadBytes = 512;
+
+    // Without the zero of unmarked UTF-16, tab, line ends, form feed, and the mark that ends old files.
+    private static readonly SearchValues<byte> Controls = SearchValues.Create([1, 2, 3, 4, 5, 6, 7, 8, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23, 24, 25, 27, 28, 29, 30, 31]);
 }

@@ -25,6 +25,7 @@ public sealed class BeginTest(Chromium chromium)
 
         await page.GetByRole(AriaRole.Button, new() { Name = "Begin this quilt" }).ClickAsync();
         await visit.AddressHas("/quilts/lighthouse-paws");
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Lighthouse paws" })).ToBeVisibleAsync();
         await visit.Go("/quilts/lighthouse-paws/cut");
         await Assertions.Expect(page.GetByText("kinds from")).ToBeVisibleAsync();
 

@@ -1,5 +1,6 @@
 using Kitwright.App.Planning;
 using Kitwright.App.Web;
+using Kitwright.Kits;
 using Kitwright.Shop;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Playwright;
@@ -59,11 +60,30 @@ public sealed class Chromium : IAsyncLifetime
         }
     }
 
-    /// <summary>The demo shop in a database of its own, served on a free port.</summary>
-    public static async Task<WebApplication> Shop()
+    /// <summary>The demo shop's database, made once and copied for each shop.</summary>
+    private static readonly Lazy<Task<byte[]>> Demo = new(async () =>
     {
-        var store = ShopStore.Open(Scratch.File("shop.db"), TimeProvider.System);
-        await store.Demo.Seed();
+        var path = Scratch.File("shop.db");
+        using (var store = ShopStore.Open(path, TimeProvider.System))
+        {
+            await store.Demo.Seed();
+        }
+
+        return await File.ReadAllBytesAsync(path);
+    });
+
+    /// <summary>The demo shop in a database of its own, served on a free port.</summary>
+    /// <param name="terms">The usual ones where null.</param>
+    public static async Task<WebApplication> Shop(ShopTerms? terms = null)
+    {
+        var path = Scratch.File("shop.db");
+        await File.WriteAllBytesAsync(path, await Demo.Value);
+        var store = ShopStore.Open(path, TimeProvider.System);
+        if (terms is not null)
+        {
+            await store.Terms.Set(terms);
+        }
+
         var shop = WebApp.Build(new(0, await ShopWorkbench.OfStore(store, CancellationToken.None), store));
         await shop.StartAsync();
         return shop;

@@ -1,11 +1,7 @@
-using System.Net.Http.Json;
 using System.Text.RegularExpressions;
-using Kitwright.App.Planning;
 using Kitwright.App.Tests.Browser;
 using Kitwright.App.Tests.Commands;
-using Kitwright.App.Web;
 using Kitwright.Kits;
-using Kitwright.Shop;
 using Kitwright.Words;
 using Microsoft.AspNetCore.Builder;
 using UglyToad.PdfPig;
@@ -13,9 +9,19 @@ using UglyToad.PdfPig;
 namespace Kitwright.App.Tests.Shop;
 
 /// <summary>A quilt planned in centimeters says nothing in inches, on screen, on paper and in the terminal.</summary>
-public sealed partial class MetricTest
+public sealed partial class MetricTest(MetricTest.Shop shop) : IClassFixture<MetricTest.Shop>
 {
     private static readonly string Skerry = Run.File("examples", "quilts", "skerry-lights.json");
+
+    /// <summary>The demo shop under metric terms and British words; nobody changes it.</summary>
+    public sealed class Shop : IAsyncLifetime
+    {
+        public WebApplication Served { get; private set; } = null!;
+
+        public async ValueTask InitializeAsync() => Served = await Chromium.Shop(ShopTerms.UsualMetric with { Words = TradeWords.British });
+
+        public ValueTask DisposeAsync() => Served.DisposeAsync();
+    }
 
     // Worked by hand: 8 cm finished with 7.5 mm seams is cut 9.5 cm; half-square triangles two at a time take
     // 8 cm + (2 + √2) × 0.75 cm = 10.56 cm, on a ruler of 5 mm 11 cm; sashes 24 × 4 cm are cut 25.5 × 5.5 cm.
@@ -96,8 +102,7 @@ public sealed partial class MetricTest
     [InlineData("/sizes?target=150x200")]
     public async Task Pages_are_in_centimeters_and_cloth_in_what_the_shop_sells_by(string stop)
     {
-        await using var shop = await MetricShop();
-        using var client = new HttpClient { BaseAddress = new(shop.Urls.Single()) };
+        using var client = new HttpClient { BaseAddress = new(shop.Served.Urls.Single()) };
         var html = await client.GetStringAsync(new Uri($"/quilts/skerry-lights{stop}", UriKind.Relative), TestContext.Current.CancellationToken);
 
         var text = Tags().Replace(html, " ");
@@ -105,13 +110,17 @@ public sealed partial class MetricTest
         Assert.DoesNotMatch(Imperial(), text);
         Assert.DoesNotMatch(Long(), text);
         Assert.DoesNotMatch(American(), text);
+        // What is said to the ear only.
+        var labels = string.Join('\n', Label().Matches(html).Select(match => match.Groups[1].Value));
+        Assert.NotEmpty(labels);
+        Assert.DoesNotMatch(Imperial(), labels);
+        Assert.DoesNotMatch(American(), labels);
     }
 
     [Fact]
     public async Task The_terms_and_what_is_chosen_for_them_are_in_the_words_of_the_shop()
     {
-        await using var shop = await MetricShop();
-        using var client = new HttpClient { BaseAddress = new(shop.Urls.Single()) };
+        using var client = new HttpClient { BaseAddress = new(shop.Served.Urls.Single()) };
         var html = await client.GetStringAsync(new Uri("/shop/terms", UriKind.Relative), TestContext.Current.CancellationToken);
 
         Assert.Matches("<option[^>]*>metre</option>", html);
@@ -122,8 +131,7 @@ public sealed partial class MetricTest
     [Fact]
     public async Task Cloth_that_is_there_is_written_down_in_centimeters()
     {
-        await using var shop = await MetricShop();
-        using var client = new HttpClient { BaseAddress = new(shop.Urls.Single()) };
+        using var client = new HttpClient { BaseAddress = new(shop.Served.Urls.Single()) };
         var html = await client.GetStringAsync(new Uri("/quilts/skerry-lights/stash?have=45 x 110", UriKind.Relative), TestContext.Current.CancellationToken);
 
         Assert.Matches(@"45\scm|45\s×\s110|110\s×\s45", Tags().Replace(html, " "));
@@ -133,8 +141,7 @@ public sealed partial class MetricTest
     [Fact]
     public async Task The_booklet_is_too_and_its_square_measures_five_centimeters()
     {
-        await using var shop = await MetricShop();
-        using var client = new HttpClient { BaseAddress = new(shop.Urls.Single()) };
+        using var client = new HttpClient { BaseAddress = new(shop.Served.Urls.Single()) };
         using var pdf = PdfDocument.Open(
             await client.GetByteArrayAsync(new Uri("/quilts/skerry-lights/booklet.pdf?paper=a4", UriKind.Relative), TestContext.Current.CancellationToken)
         );
@@ -150,23 +157,11 @@ public sealed partial class MetricTest
     [Fact]
     public async Task A_value_in_its_sentence_is_changed_in_centimeters()
     {
-        await using var shop = await MetricShop();
-        using var client = new HttpClient { BaseAddress = new(shop.Urls.Single()) };
+        using var client = new HttpClient { BaseAddress = new(shop.Served.Urls.Single()) };
         var html = await client.GetStringAsync(new Uri("/quilts/skerry-lights?try=border.1:9.5 cm", UriKind.Relative), TestContext.Current.CancellationToken);
 
         Assert.Contains("<option value=\"9.5 cm\" selected", html, StringComparison.Ordinal);
         Assert.Contains("Width of border 1, in centimetres", html, StringComparison.Ordinal);
-    }
-
-    /// <summary>The demo shop under metric terms and British words.</summary>
-    private static async Task<WebApplication> MetricShop()
-    {
-        var store = ShopStore.Open(Scratch.File("shop.db"), TimeProvider.System);
-        await store.Demo.Seed();
-        await store.Terms.Set(ShopTerms.UsualMetric with { Words = TradeWords.British });
-        var shop = WebApp.Build(new(0, await ShopWorkbench.OfStore(store, CancellationToken.None), store));
-        await shop.StartAsync();
-        return shop;
     }
 
     [GeneratedRegex(@"\d\s(in(?! (all|one|\d))|yd)\b|\binch|\byards?\b")]
@@ -181,6 +176,9 @@ public sealed partial class MetricTest
 
     [GeneratedRegex(@"Fabric \w+, [^:]+: ([\d.]+) m")]
     private static partial Regex Purchase();
+
+    [GeneratedRegex("aria-label=\"([^\"]*)\"")]
+    private static partial Regex Label();
 
     [GeneratedRegex(@"<[^>]*>|&#xA0;")]
     private static partial Regex Tags();

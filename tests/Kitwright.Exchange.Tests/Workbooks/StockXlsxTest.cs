@@ -130,7 +130,7 @@ public sealed class StockXlsxTest
     public void A_cell_far_to_the_right_is_refused() =>
         Assert.Equal("stock.too-many-cells", OnlyFinding(HandmadeWorkbook.Of("<row r=\"1\"><c r=\"XFD1\"><v>1</v></c></row>")).Rule);
 
-    public static TheoryData<string> NoWorkbooks => ["PK", "PK\u0003\u0004 and nothing more", "\u00D0\u00CF\u0011\u00E0 an old one"];
+    public static TheoryData<string> NoWorkbooks => ["PK", "PK\u0003\u0004 and nothing more", "\u00D0\u00CF\u0011\u00E0 an old one", "\u0089PNG\r\n\u001A\n\0\0\0\rIHDR\0\0\u0001"];
 
     [Theory]
     [MemberData(nameof(NoWorkbooks))]

@@ -5,6 +5,7 @@ using Kitwright.Print.Drawing;
 using Kitwright.Print.Drawing.Svg;
 using Kitwright.Print.Pictures;
 using Kitwright.Sewing;
+using Kitwright.Words;
 
 namespace Kitwright.App.Features.SewStop;
 
@@ -31,11 +32,11 @@ public static class StepDrawing
         );
     }
 
-    public static string Svg(StepPicture pictures, Recipe recipe)
+    public static string Svg(StepPicture pictures, Recipe recipe, Catalog language)
     {
         var picture = pictures.Of(recipe, Width - (2 * Margin), Height);
         // Every drawing stands in the middle of the same width, so that a small unit is not blown up.
         var box = new Box((picture.Width - Width) / 2, 0, Width, picture.Height);
-        return SvgCanvas.Write(picture.Drawing, new(box, Saying.Say(recipe.Name)));
+        return SvgCanvas.Write(picture.Drawing, new(box, Saying.Say(language, recipe.Name)));
     }
 }
