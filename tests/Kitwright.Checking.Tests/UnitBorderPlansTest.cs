@@ -35,6 +35,20 @@ public sealed class UnitBorderPlansTest
         Assert.Equal(design.Patches.Any(p => p.Id.Value.Contains("/coping/", StringComparison.Ordinal)), planned.Value.Pieces.Any(p => p.Role == quilt.Borders[0].Role));
     }
 
+    /// <summary>Two blocks in turn: mirrored from the middle, both ends of a run are the first of them.</summary>
+    [Fact]
+    public void Units_that_take_turns_come_out()
+    {
+        var quilt = BorderChanges.Alternating(Quilt("half-square", Length.Inches(2), BorderStyle.CornerSquares, false), 0, "hourglass")!;
+        var top = Layout.Of(quilt).Placements.Where(p => p.Id.Value.StartsWith("border/1/top/", StringComparison.Ordinal)).Select(p => p.Block.StartsWith("hourglass", StringComparison.Ordinal)).ToArray();
+        var planned = QuiltPlanner.Plan(quilt, null, [], PlanOptions.Usual, FirstFit.Plan);
+
+        Assert.Equal(Enumerable.Range(0, top.Length).Select(i => int.IsOddInteger((2 * i) + 1 > top.Length ? top.Length - 1 - i : i)), top);
+        Assert.Equal(quilt.Borders[0].Units, QuiltFile.Read(QuiltFile.Write(quilt)).Value!.Borders[0].Units);
+        Assert.Empty(planned.Findings);
+        Assert.Empty(PlanChecker.Check(planned.Value!).Findings);
+    }
+
     private static Quilt Quilt(string unit, Length width, BorderStyle style, bool framed)
     {
         var quilt = QuiltFile.Read(File.ReadAllText(Path.Combine(Examples(), "tidemark-nine-patch.json"))).Value!;

@@ -120,7 +120,7 @@ public static class PiecingPlan
 
     private static bool IsLaid(Quilt quilt, string block) => 
         quilt.Setting.Cells.Any(row => row.Any(cell => cell.Block == block))
-        || quilt.Borders.Any(border => border.Units is { } units && (units.Block == block || units.Corner == block));
+        || quilt.Borders.Any(border => border.Units is { } units && (units.Block == block || units.Corner == block || units.Alternate == block));
 
     private static Item Tile(Design design, Placement placement)
     {

@@ -16,7 +16,7 @@ internal static class BorderRules
                 continue;
             }
 
-            foreach (var (field, block) in new[] { ("block", (string?)units.Block), ("corner", units.Corner) })
+            foreach (var (field, block) in new[] { ("block", (string?)units.Block), ("corner", units.Corner), ("alternate", units.Alternate) })
             {
                 if (block is not null && quilt.Blocks.All(b => b.Id != block))
                 {
@@ -26,6 +26,15 @@ internal static class BorderRules
                 {
                     report.Fault("quilt.border.units.corner", $"/borders/{i}/units/corner", ("border", i + 1), ("block", square.Name));
                 }
+            }
+
+            if (
+                quilt.Blocks.FirstOrDefault(b => b.Id == units.Block) is { } one
+                && quilt.Blocks.FirstOrDefault(b => b.Id == units.Alternate) is { } other
+                && one.Width / one.Height != other.Width / other.Height
+            )
+            {
+                report.Fault("quilt.border.units.alternate", $"/borders/{i}/units/alternate", ("border", i + 1), ("one", one.Name), ("other", other.Name));
             }
 
             if (quilt.Borders[i].Style == BorderStyle.Mitered)

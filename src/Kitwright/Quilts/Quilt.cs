@@ -142,7 +142,11 @@ public sealed record Border(Length Width, string Role, BorderStyle Style, string
 /// <param name="Across">Units along the top and along the bottom; null for the fewest that come out.</param>
 /// <param name="Down">Units along either side.</param>
 /// <param name="FromMiddle">Units beyond the middle of a side are mirror images.</param>
-public sealed record BorderUnits(string Block, int Turns, string? Corner, bool Coping, int? Across, int? Down, bool FromMiddle);
+public sealed record BorderUnits(string Block, int Turns, string? Corner, bool Coping, int? Across, int? Down, bool FromMiddle)
+{
+    /// <summary>Another block, of the same proportions, that every second unit of a run is; null where all are alike.</summary>
+    public string? Alternate { get; init; }
+}
 
 public enum BorderStyle
 {

@@ -60,7 +60,10 @@ internal sealed class UnitBorder(Quilt quilt, int number, Frame inner)
                 2 => (X: coped.Right + reach - (fit.Unit * (i + 1)), Y: coped.Bottom - border.Width),
                 _ => (X: coped.Right, Y: coped.Top - (fit.Unit * (i + 1))),
             };
-            Place($"border/{number}/{Sides[side]}/{i + 1}", Scaled(block, int.IsOddInteger(units.Turns), mirror), turns, at.X, at.Y);
+            // Of a run that is mirrored the second half is counted from its end.
+            var isSecond = int.IsOddInteger(mirror ? count - 1 - i : i);
+            var unit = isSecond && units.Alternate is { } alternate ? quilt.Block(alternate) : block;
+            Place($"border/{number}/{Sides[side]}/{i + 1}", Scaled(unit, int.IsOddInteger(units.Turns), mirror), turns, at.X, at.Y);
         }
     }
 

@@ -67,20 +67,30 @@ public static class BorderChanges
             return null;
         }
 
-        if (quilt.Blocks.All(b => b.Id != block))
+        if (Holding(quilt, block) is not { } held)
         {
-            if (BlockBook.Find(block) is not { } book)
-            {
-                return null;
-            }
-
-            quilt = quilt with { Blocks = quilt.Blocks.Add(BookUnits.Of(book, quilt).Block) };
+            return null;
         }
 
+        quilt = held;
         var units = new BorderUnits(block, 0, null, true, null, null, FromMiddle: false);
         var style = old.Style == BorderStyle.Mitered || (old.Style == BorderStyle.CornerSquares && old.Corner is null) ? BorderStyle.Butted : old.Style;
         return With(quilt, border, old with { Style = style, Units = units });
     }
+
+    /// <summary>Every second unit is a block of the quilt, or else of the book; null where neither has it, or the border is plain.</summary>
+    /// <param name="block">Null for units that are all alike.</param>
+    public static Quilt? Alternating(Quilt quilt, int border, string? block) =>
+        At(quilt, border)?.Units is not { } units || units.Block == block ? null
+        : block is null ? Changed(quilt, border, u => u with { Alternate = null })
+        : Holding(quilt, block) is { } held ? Changed(held, border, u => u with { Alternate = block })
+        : null;
+
+    /// <summary>The quilt with a block of the book beside its own; null where neither has it.</summary>
+    private static Quilt? Holding(Quilt quilt, string block) =>
+        quilt.Blocks.Any(b => b.Id == block) ? quilt
+        : BlockBook.Find(block) is { } book ? quilt with { Blocks = quilt.Blocks.Add(BookUnits.Of(book, quilt).Block) }
+        : null;
 
     /// <summary>A pieced border with another answer about its units; null for a plain one.</summary>
     public static Quilt? Changed(Quilt quilt, int border, Func<BorderUnits, BorderUnits> change) =>
@@ -113,7 +123,7 @@ public static class BorderChanges
     {
         var held = quilt
             .Setting.Cells.SelectMany(row => row.Select(cell => cell.Block))
-            .Concat(quilt.Borders.SelectMany(border => new[] { border.Units?.Block, border.Units?.Corner }))
+            .Concat(quilt.Borders.SelectMany(border => new[] { border.Units?.Block, border.Units?.Corner, border.Units?.Alternate }))
             .ToHashSet(StringComparer.Ordinal);
         return quilt with { Blocks = [.. quilt.Blocks.Where(block => held.Contains(block.Id) || !BookUnits.Usual.Contains(block.Id))] };
     }

@@ -175,8 +175,9 @@ public static class Directions
             default:
                 lines.AddRange(PressWords.OfTurns(recipe));
                 lines.Add(Message.Of("step.join", ("parts", Parts(recipe, numbers, labels)), ("count", recipe.Picture.Parts.Length), ("way", LyingOf(recipe))));
-                lines.AddRange(PressWords.OfJoin(recipe, Parts(recipe, numbers, labels)));
+                // Pinned before it is sewn, pressed after.
                 lines.AddRange(PressWords.OfCrossings(crossings, step));
+                lines.AddRange(PressWords.OfJoin(recipe, Parts(recipe, numbers, labels)));
                 if (recipe.Kind == "border-run")
                 {
                     lines.Add(Message.Of("step.border-run", ("length", Length.Max(recipe.Width, recipe.Height))));

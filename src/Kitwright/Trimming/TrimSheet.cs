@@ -18,9 +18,14 @@ namespace Kitwright.Trimming;
 public sealed record TrimSheet(ImmutableArray<TrimLine> Lines)
 {
     /// <summary>Turning mats as they are sold, by side; a unit must lie on one whole while it is turned (common practice, no source).</summary>
-    private static readonly ImmutableArray<Length> Mats = [Length.Inches(12), Length.Inches(17)];
+    private static readonly ImmutableArray<Length> InchMats = [Length.Inches(12), Length.Inches(17)];
+    private static readonly ImmutableArray<Length> MetricMats = [Length.Millimeters(300), Length.Millimeters(430)];
 
     private static readonly Length Room = Length.Inches(0, 1, 2);
+
+    /// <summary>Whether mats are sold and rulers lined by the centimeter here.</summary>
+    public bool Metric { get; init; }
+
     /// <summary>Lines of a ruler lie so close: 1/16 in, or 1 mm where the plan's ruler steps in millimeters.</summary>
     private static Length RulerLine(Length rulerStep) => rulerStep.InMillimeters.IsInteger ? Length.Millimeters(1) : Length.Inches(0, 1, 16);
 
@@ -37,7 +42,7 @@ public sealed record TrimSheet(ImmutableArray<TrimLine> Lines)
     public Length LargestSide => Lines.IsEmpty ? Length.Zero : Lines.Max(line => Length.Max(line.Width, line.Height));
 
     /// <summary>The smallest turning mat that holds the largest unit; null where none does and the unit is turned by hand.</summary>
-    public Length? Mat => Mats.Where(mat => LargestSide + Room <= mat).Select(mat => (Length?)mat).FirstOrDefault();
+    public Length? Mat => (Metric ? MetricMats : InchMats).Where(mat => LargestSide + Room <= mat).Select(mat => (Length?)mat).FirstOrDefault();
 
     /// <param name="certainty">The share of trims that are to find cloth on every side; between 0 and 1.</param>
     public static TrimSheet Of(QuiltPlan plan, Hands hands, double certainty, StandardTimes times, Allowances allowances)
@@ -55,7 +60,10 @@ public sealed record TrimSheet(ImmutableArray<TrimLine> Lines)
                         Planned = x.unit.Trimmed ? InPlan(x.recipe, pieces, plan.Seam) : null,
                     }),
             ]
-        );
+        )
+        {
+            Metric = plan.RulerStep.InMillimeters.IsInteger,
+        };
     }
 
     private static bool CanBeSquared(UnitShape unit, Recipe recipe) =>

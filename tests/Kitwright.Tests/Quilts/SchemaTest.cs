@@ -18,7 +18,7 @@ public sealed class SchemaTest
         "quilt.cells.ragged", "quilt.cell.size", "quilt.onpoint.square", "quilt.blocks.many", "quilt.side", "quilt.size.large", "quilt.fine",
         "quilt.corners.few", "quilt.corner.twice", "quilt.arc", "quilt.spike", "quilt.crossing", "quilt.area", "quilt.outside",
         "quilt.overlap", "quilt.gap", "quilt.arc.alone", "quilt.halved", "quilt.lines", "quilt.drop",
-        "quilt.border.units", "quilt.border.coping", "quilt.border.units.corner", "quilt.border.units.mitered",
+        "quilt.border.units", "quilt.border.coping", "quilt.border.units.corner", "quilt.border.units.alternate", "quilt.border.units.mitered",
         "quilt.seam.unusual", "quilt.ruler-step.unusual",
     ];
 

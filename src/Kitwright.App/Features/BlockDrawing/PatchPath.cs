@@ -22,6 +22,9 @@ public static class PatchPath
         return path.Append('Z').ToString();
     }
 
+    /// <summary>A closed outline of straight sides.</summary>
+    public static string Of(IEnumerable<Point> corners, int rows) => $"M{string.Join('L', corners.Select(corner => $"{X(corner)} {Y(corner, rows)}"))}Z";
+
     public static string X(Point point) => point.X.ToDouble().ToString("0.####", CultureInfo.InvariantCulture);
 
     public static string Y(Point point, int rows) => (rows - point.Y.ToDouble()).ToString("0.####", CultureInfo.InvariantCulture);

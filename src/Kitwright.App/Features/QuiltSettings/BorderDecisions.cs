@@ -24,6 +24,12 @@ public static class BorderDecisions
         }
 
         yield return Question("border-units", border, Units(quilt, border), [.. Turns(quilt, border), .. Said("border-units", border, "round", "middle", "coping", "exact")]);
+        yield return Question(
+            "border-alternate",
+            border,
+            block => BorderChanges.Alternating(quilt, border, block == "none" ? null : block),
+            [.. Said("border-alternate", border, "none").Where(_ => quilt.Borders[border].Units!.Alternate is not null), .. Names(quilt).Where(block => block.Id != quilt.Borders[border].Units!.Block).Select(block => new Choice(block.Id, Saying.Say("web.settings.border-alternate.unit", ("name", block.Name))))]
+        );
         yield return Question("border-fit", border, way => Fitted(quilt, border, way), Ways(quilt, border));
     }
 
@@ -55,18 +61,18 @@ public static class BorderDecisions
 
     private static Quilt? Plain(Quilt quilt, int border) => quilt.Borders[border].Units is null ? null : BorderChanges.Plain(quilt, border);
 
-    private static ImmutableArray<Choice> Blocks(Quilt quilt, int border)
-    {
-        var names = BookUnits
+    private static ImmutableArray<Choice> Blocks(Quilt quilt, int border) =>
+        [
+            .. Said("border-pieced", border, "plain"),
+            .. Names(quilt).Select(block => new Choice(block.Id, Saying.Say("web.settings.border-pieced.unit", ("name", block.Name)))),
+        ];
+
+    /// <summary>The usual units of the book, and the quilt's own blocks.</summary>
+    private static IEnumerable<(string Id, string Name)> Names(Quilt quilt) =>
+        BookUnits
             .Usual.Where(id => quilt.Blocks.All(b => b.Id != id))
             .Select(id => (Id: id, BlockBook.Find(id)!.Name))
             .Concat(quilt.Blocks.Select(block => (block.Id, block.Name)));
-        return
-        [
-            .. Said("border-pieced", border, "plain"),
-            .. names.Select(block => new Choice(block.Id, Saying.Say("web.settings.border-pieced.unit", ("name", block.Name)))),
-        ];
-    }
 
     private static Func<string, Quilt?> Units(Quilt quilt, int border) =>
         answer =>

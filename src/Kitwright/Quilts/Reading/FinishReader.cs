@@ -29,7 +29,10 @@ internal static class FinishReader
             fields.Optional("across")?.Whole(1, QuiltLimits.BorderUnits),
             fields.Optional("down")?.Whole(1, QuiltLimits.BorderUnits),
             fields.Optional("fromMiddle")?.Flag() ?? false
-        );
+        )
+        {
+            Alternate = fields.Optional("alternate")?.Id(),
+        };
     }
 
     public static Binding ReadBinding(Node node)

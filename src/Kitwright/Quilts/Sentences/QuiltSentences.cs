@@ -108,7 +108,7 @@ public static class QuiltSentences
         return Message.Of(
             "sentence.border-units",
             ("width", border.Width),
-            ("name", quilt.Block(units.Block).Name),
+            ("name", units.Alternate is { } other ? Message.Of("sentence.border-turns", ("one", quilt.Block(units.Block).Name), ("other", quilt.Block(other).Name)) : Message.Plain(quilt.Block(units.Block).Name)),
             ("across", Units("top")),
             ("down", Units("left")),
             ("coping", new UnitFit(border.Width, 0, 0, left, above).Copes),

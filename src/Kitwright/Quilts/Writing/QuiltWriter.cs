@@ -167,6 +167,7 @@ internal sealed class QuiltWriter
         WriteCount("across", units.Across);
         WriteCount("down", units.Down);
         json.WriteBoolean("fromMiddle", units.FromMiddle);
+        WriteOptional("alternate", units.Alternate);
         json.WriteEndObject();
     }
 
