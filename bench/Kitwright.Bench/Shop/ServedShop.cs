@@ -47,7 +47,7 @@ internal sealed class ServedShop : IDisposable
                 // As ./dev run starts it.
                 Environment =
                 {
-                    ["DOTNET_GCgen0size"] = "0x400000",
+                    ["DOTNET_GCgen0size"] = "0x800000",
                     ["MALLOC_ARENA_MAX"] = "1",
                     ["MALLOC_TRIM_THRESHOLD_"] = "131072",
                     ["MALLOC_MMAP_THRESHOLD_"] = "131072",

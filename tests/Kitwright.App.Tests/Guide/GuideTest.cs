@@ -34,6 +34,8 @@ public sealed partial class GuideTest(Chromium chromium)
         {
             Directory.CreateDirectory(Path.Combine(Folder, "pictures"));
             await visit.Page.SetViewportSizeAsync(1000, 720);
+            // Where something is tried, the picture is of what that moves.
+            await visit.Page.EvaluateAsync("() => document.querySelector('.trial h2')?.parentElement.scrollIntoView({ block: 'end' })");
             await visit.Page.ScreenshotAsync(new() { Path = Path.Combine(Folder, part.Picture), Type = ScreenshotType.Jpeg, Quality = 70 });
         }
 

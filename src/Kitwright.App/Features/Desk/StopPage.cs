@@ -36,6 +36,8 @@ public abstract class StopPage : Speaking
     /// <summary>What the page shows; while the next is planned, still the last.</summary>
     protected Work? Work { get; private set; }
 
+    private readonly SemaphoreSlim turn = new(1);
+
     private DeskAddress? asked;
 
     protected override Task OnParametersSetAsync() => Lay();
@@ -48,7 +50,7 @@ public abstract class StopPage : Speaking
         // Links lead on from where the browser is, also while the plan is still that of the last address.
         Work = Work is null ? null : Work with { Address = address };
         // The first time there is nothing to show meanwhile.
-        var work = Work is null ? Work.At(address, Workbench) : await Task.Run(() => Work.At(address, Workbench));
+        var work = Work is null ? Work.At(address, Workbench) : await InTurn(address);
         if (asked != address)
         {
             // Another address was asked for meanwhile.
@@ -59,6 +61,23 @@ public abstract class StopPage : Speaking
         if (work is null)
         {
             Navigation.NotFound();
+        }
+    }
+
+    /// <summary>
+    /// One after the other: of colorways chosen faster than they are planned, only the last is, and the browser beside the
+    /// server has a core to paint with. Null where another address was asked for meanwhile.
+    /// </summary>
+    private async Task<Work?> InTurn(DeskAddress address)
+    {
+        await turn.WaitAsync();
+        try
+        {
+            return asked == address ? await Task.Run(() => Work.At(address, Workbench)) : null;
+        }
+        finally
+        {
+            turn.Release();
         }
     }
 }
