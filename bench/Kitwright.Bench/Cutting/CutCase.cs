@@ -10,6 +10,7 @@ namespace Kitwright.Bench.Cutting;
 /// <param name="Peer">The height of the public solver that the file lists.</param>
 /// <param name="ProvedInFile">Whether the file lists the best known height as least.</param>
 /// <param name="Quilt">The quilt that the cloth belongs to, or null.</param>
+/// <param name="IsDemo">Whether that quilt is one of the demo shop's.</param>
 internal sealed record CutCase(
     string Set,
     string Group,
@@ -19,5 +20,6 @@ internal sealed record CutCase(
     Length? BestKnown = null,
     Length? Peer = null,
     bool ProvedInFile = false,
-    string? Quilt = null
+    string? Quilt = null,
+    bool IsDemo = false
 );

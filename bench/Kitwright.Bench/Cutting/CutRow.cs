@@ -15,7 +15,7 @@ namespace Kitwright.Bench.Cutting;
 internal sealed record CutRow(CutCase Case, ClothPlan Plan, double Seconds, double Megabytes, ClothPlan Handbook)
 {
     public const string Header =
-        "set,instance,types,pieces,bound,length,best_known,peer,status,stopped_by,purchase_least,settings,cuts,cpu_seconds,allocated_mb";
+        "set,instance,types,pieces,bound,length,best_known,peer,status,stopped_by,purchase_least,settings,cuts,cpu_seconds,allocated_mb,purchase,handbook_length,handbook_purchase,handbook_settings,handbook_cuts";
 
     public Length Height => Plan.Cut - Plan.Terms.Straightening;
 
@@ -60,7 +60,12 @@ internal sealed record CutRow(CutCase Case, ClothPlan Plan, double Seconds, doub
             Text((long)Plan.Figures.StripWidths),
             Text((long)Plan.Figures.Strips + Plan.Figures.SubCuts + Plan.Figures.Trims),
             Seconds.ToString("0.000", CultureInfo.InvariantCulture),
-            Megabytes.ToString("0.0", CultureInfo.InvariantCulture)
+            Megabytes.ToString("0.0", CultureInfo.InvariantCulture),
+            Text(Plan.Purchase),
+            Text(Handbook.Cut - Handbook.Terms.Straightening),
+            Text(Handbook.Purchase),
+            Text((long)Handbook.Figures.StripWidths),
+            Text((long)Handbook.Figures.Strips + Handbook.Figures.SubCuts + Handbook.Figures.Trims)
         );
 
     public static double Number(Rational ratio) => (double)ratio.Numerator / (double)ratio.Denominator;

@@ -25,20 +25,20 @@ internal sealed class QuiltCases(string root)
     public IEnumerable<CutCase> All(CutGoal goal)
     {
         var set = goal == CutGoal.ByTheStep ? "quilts-step" : "quilts-inch";
-        foreach (var (name, quilt, oneLength) in Quilts())
+        foreach (var (name, quilt, oneLength, isDemo) in Quilts())
         {
             foreach (var problem in ClothsOf(quilt, oneLength))
             {
-                yield return new(set, set, $"{name}/{problem.Letter}", problem with { Goal = goal }, Length.Inch, Quilt: name);
+                yield return new(set, set, $"{name}/{problem.Letter}", problem with { Goal = goal }, Length.Inch, Quilt: name, IsDemo: isDemo);
             }
         }
     }
 
-    private IEnumerable<(string Name, Quilt Quilt, bool OneLength)> Quilts()
+    private IEnumerable<(string Name, Quilt Quilt, bool OneLength, bool IsDemo)> Quilts()
     {
         foreach (var path in Directory.EnumerateFiles(Path.Combine(root, "examples", "quilts"), "*.json").Order(StringComparer.Ordinal))
         {
-            yield return (Path.GetFileNameWithoutExtension(path), QuiltFile.Read(File.ReadAllText(path)).Value!, false);
+            yield return (Path.GetFileNameWithoutExtension(path), QuiltFile.Read(File.ReadAllText(path)).Value!, false, true);
         }
 
         foreach (var block in BlockBook.All)
@@ -46,7 +46,7 @@ internal sealed class QuiltCases(string root)
             foreach (var size in Sizes)
             {
                 var random = new Random(BlockBook.All.IndexOf(block) + (1000 * size.Columns));
-                yield return ($"{block.Id}-{size.Name}", Quilt(block, size, random), random.Next(2) == 0);
+                yield return ($"{block.Id}-{size.Name}", Quilt(block, size, random), random.Next(2) == 0, false);
             }
         }
     }

@@ -63,7 +63,14 @@ internal static class Summary
         yield return Line(group, "mean saving of cut length against the handbook's way", quilts.Average(q => Saved(q, p => p.Cut)));
         yield return Line(group, "cloths with more ruler settings than the handbook's", rows.Count(r => r.Plan.Figures.StripWidths > r.Handbook.Figures.StripWidths), rows.Length);
         yield return Line(group, "cloths with more passes than the handbook's", rows.Count(r => Passes(r.Plan) > Passes(r.Handbook)), rows.Length);
+        // Where the handbook's way takes no more cloth there is no excuse.
+        yield return Line(group, "of them with more ruler settings at no less cloth", NoDearer(rows).Count(r => r.Plan.Figures.StripWidths > r.Handbook.Figures.StripWidths));
+        yield return Line(group, "of them with more passes at no less cloth", NoDearer(rows).Count(r => Passes(r.Plan) > Passes(r.Handbook)));
+        CutRow[] demos = [.. rows.Where(r => r.Case.IsDemo)];
+        yield return Line(group, "cloths of the demo quilts with more settings or passes", demos.Count(r => r.Plan.Figures.StripWidths > r.Handbook.Figures.StripWidths || Passes(r.Plan) > Passes(r.Handbook)), Math.Max(1, demos.Length));
     }
+
+    private static IEnumerable<CutRow> NoDearer(CutRow[] rows) => rows.Where(r => r.Handbook.Purchase <= r.Plan.Purchase);
 
     private static int Passes(Plans.ClothPlan plan) => plan.Figures.Strips + plan.Figures.SubCuts + plan.Figures.Trims;
 

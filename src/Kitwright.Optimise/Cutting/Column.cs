@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Runtime.InteropServices;
 using Kitwright.Cutting;
 
 namespace Kitwright.Optimise.Cutting;
@@ -42,6 +41,13 @@ internal sealed record Column(StripPattern Pattern, ImmutableArray<int> Pieces, 
     public static Column Proper(StripGrid grid, ReadOnlySpan<int> timesOfWay, ReadOnlySpan<int> wanted)
     {
         var cells = new PatternCell[timesOfWay.Length - timesOfWay.Count(0)];
+        var count = ProperCells(grid, timesOfWay, wanted, cells);
+        return OfCells(grid, cells.AsSpan(0, count));
+    }
+
+    /// <summary>The cells of that column, as many as are returned.</summary>
+    public static int ProperCells(StripGrid grid, ReadOnlySpan<int> timesOfWay, ReadOnlySpan<int> wanted, Span<PatternCell> cells)
+    {
         var count = 0;
         for (var way = 0; way < timesOfWay.Length; way++)
         {
@@ -61,14 +67,15 @@ internal sealed record Column(StripPattern Pattern, ImmutableArray<int> Pieces, 
             }
         }
 
-        if (count < cells.Length)
-        {
-            Array.Resize(ref cells, count);
-        }
+        return count;
+    }
 
+    /// <param name="cells">Ascending by way.</param>
+    public static Column OfCells(StripGrid grid, ReadOnlySpan<PatternCell> cells)
+    {
         // Ways are in the order of height, so the last one gives the strip its own.
-        var height = count == 0 ? 0 : grid.Ways[cells[^1].Way].Height;
-        return Of(grid, new(height, ImmutableCollectionsMarshal.AsImmutableArray(cells)));
+        var height = cells.IsEmpty ? 0 : grid.Ways[cells[^1].Way].Height;
+        return Of(grid, new(height, [.. cells]));
     }
 
     /// <summary>How often the column can be cut before it yields more than is wanted.</summary>

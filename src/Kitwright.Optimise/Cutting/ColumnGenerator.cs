@@ -21,6 +21,7 @@ internal sealed class ColumnGenerator
     private readonly SumsOfHeights sums;
     private readonly long scale;
     private readonly HashSet<Column> forbidden = [];
+    private readonly ColumnPool pool;
     private readonly long[] duals;
     private readonly int[] timesOfWay;
     private StripKnapsack? proper;
@@ -31,6 +32,7 @@ internal sealed class ColumnGenerator
         this.meter = meter;
         master = new(grid, meter);
         knapsack = new(grid);
+        pool = new(grid);
         sums = new(grid.Heights);
         scale = StripKnapsack.ScaleFor(grid);
         duals = new long[grid.Pieces.Length];
@@ -151,7 +153,7 @@ internal sealed class ColumnGenerator
 
     private bool Offer(ReadOnlySpan<int> counts)
     {
-        var column = Column.Proper(grid, timesOfWay, counts);
+        var column = pool.Proper(timesOfWay, counts);
         meter.Charge(StepsPerColumn);
         return !forbidden.Contains(column) && Add(column);
     }

@@ -30,6 +30,9 @@ internal sealed class RuinAndRecreate(StripGrid grid, ColumnGenerator generator,
 
     private readonly Random random = new(20_000 ^ meter.Seed);
     private readonly bool[] touched = new bool[grid.Pieces.Length];
+    private readonly List<CutStrips> kept = [];
+    private readonly List<CutStrips> taken = [];
+    private readonly int[] yield = new int[grid.Pieces.Length];
 
     /// <summary>Goes on until it is told to be done or the work is used up; tells of every plan that it accepts.</summary>
     /// <param name="duals">Feasible duals of all pieces.</param>
@@ -64,10 +67,10 @@ internal sealed class RuinAndRecreate(StripGrid grid, ColumnGenerator generator,
             }
 
             var size = random.Next(SmallestRuin, largest + 1);
-            var (kept, taken) = Ruin(strips, duals, size);
+            Ruin(strips, duals, size);
             var heat = Heat * (1 - ((double)(meter.Done - began) / left)) * random.NextDouble();
             var below = CutStrips.TotalHeight(taken) + (round % 2) + (long)(heat * gap());
-            if (dive.Search(Yield(taken), below, discrepancies: size <= SmallRuin ? 1 : 0, depth: 3) is { } recreated)
+            if (dive.Search(Yield(), below, discrepancies: size <= SmallRuin ? 1 : 0, depth: 3) is { } recreated)
             {
                 strips = Merge(Surplus.Remove(grid, [.. kept, .. recreated]));
                 accepted(strips);
@@ -75,7 +78,8 @@ internal sealed class RuinAndRecreate(StripGrid grid, ColumnGenerator generator,
         }
     }
 
-    private (List<CutStrips> Kept, List<CutStrips> Taken) Ruin(ImmutableArray<CutStrips> strips, ImmutableArray<long> duals, int size)
+    /// <summary>Parts the strips into those that are kept and those that are taken out.</summary>
+    private void Ruin(ImmutableArray<CutStrips> strips, ImmutableArray<long> duals, int size)
     {
         Array.Clear(touched);
         Span<int> left = strips.Length <= 256 ? stackalloc int[strips.Length] : new int[strips.Length];
@@ -103,7 +107,8 @@ internal sealed class RuinAndRecreate(StripGrid grid, ColumnGenerator generator,
             }
         }
 
-        var (kept, taken) = (new List<CutStrips>(strips.Length), new List<CutStrips>(size));
+        kept.Clear();
+        taken.Clear();
         for (var s = 0; s < strips.Length; s++)
         {
             if (left[s] > 0)
@@ -116,8 +121,6 @@ internal sealed class RuinAndRecreate(StripGrid grid, ColumnGenerator generator,
                 taken.Add(strips[s] with { Times = strips[s].Times - left[s] });
             }
         }
-
-        return (kept, taken);
     }
 
     /// <summary>One of them, each as likely as its weight.</summary>
@@ -167,10 +170,11 @@ internal sealed class RuinAndRecreate(StripGrid grid, ColumnGenerator generator,
         return shared;
     }
 
-    private int[] Yield(List<CutStrips> strips)
+    /// <summary>What the strips yielded that are taken out.</summary>
+    private int[] Yield()
     {
-        var yield = new int[grid.Pieces.Length];
-        foreach (var (pattern, times) in strips)
+        Array.Clear(yield);
+        foreach (var (pattern, times) in taken)
         {
             foreach (var cell in pattern.Cells)
             {
