@@ -16,14 +16,15 @@ internal sealed class PrintedBooklet
 {
     private static readonly ConcurrentDictionary<(string, int, PaperSize), PrintedBooklet> Printed = new();
 
+    // The reader's pages take a hundred times the file's size: they are read again where nothing has held on to them.
+    private readonly WeakReference<ReadPages?> read = new(null);
+
     private PrintedBooklet(Quilt quilt, int colorway, PaperSize paper)
     {
         Plan = Demo.Plan(quilt, colorway);
         using var output = new MemoryStream();
         Booklet.Write(quilt, Plan, Demo.Shelf, paper, Language(quilt), output);
         Bytes = output.ToArray();
-        Document = PdfDocument.Open(Bytes);
-        Pages = [.. Document.GetPages()];
         Texts = [.. Pages.Select(TextOf)];
     }
 
@@ -39,8 +40,8 @@ internal sealed class PrintedBooklet
 
     public QuiltPlan Plan { get; }
     public byte[] Bytes { get; }
-    public PdfDocument Document { get; }
-    public IReadOnlyList<Page> Pages { get; }
+    public PdfDocument Document => Open().Document;
+    public IReadOnlyList<Page> Pages => Open().Pages;
     public IReadOnlyList<string> Texts { get; }
 
     /// <summary>Everything from the page that begins with a chapter's title to the page before the next one's.</summary>
@@ -50,6 +51,21 @@ internal sealed class PrintedBooklet
             last = Texts.ToList().FindIndex(text => text.StartsWith(next, StringComparison.Ordinal));
         Assert.True(first >= 0 && last > first, $"{title} or {next} begins no page");
         return string.Join(' ', Texts.Skip(first).Take(last - first));
+    }
+
+    private ReadPages Open()
+    {
+        lock (read)
+        {
+            if (!read.TryGetTarget(out var pages))
+            {
+                var document = PdfDocument.Open(Bytes);
+                pages = new(document, [.. document.GetPages()]);
+                read.SetTarget(pages);
+            }
+
+            return pages;
+        }
     }
 
     internal static string TextOf(Page page)
@@ -70,4 +86,6 @@ internal sealed class PrintedBooklet
 
         return Regex.Replace(text.ToString(), @"\s+", " ");
     }
+
+    private sealed record ReadPages(PdfDocument Document, IReadOnlyList<Page> Pages);
 }

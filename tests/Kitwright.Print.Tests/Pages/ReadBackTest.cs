@@ -10,6 +10,7 @@ namespace Kitwright.Print.Tests.Pages;
 public sealed class ReadBackTest
 {
     private const string Number = @"(\d+(?: \d+/\d+)?|\d+/\d+)";
+    private const string Shares = @"(?:From|Keep) (?:the other )?(\d+|one)";
 
     private static Length Inches(string text)
     {
@@ -72,10 +73,11 @@ public sealed class ReadBackTest
         Assert.Equal(cloth.Purchase, Inches(head.Groups[1].Value) * 36);
         Assert.Equal(cloth.Cut, Inches(head.Groups[2].Value));
 
-        // Strips: number and height of each line, in order, and the cloth used so far.
+        // Strips: number and height of each setting of the ruler, in order, what they become, and the cloth used so far.
         var strips = Regex.Matches(text, $@"Cut (\d+) strips? {Number} in × WOF");
+        var settings = cloth.Strips.GroupBy(s => s.Height).ToArray();
         Assert.Equal(
-            cloth.Strips.Select(s => (s.Times, s.Height)),
+            settings.Select(same => (same.Sum(s => s.Times), same.Key)),
             strips.Select(m => (Count(m.Groups[1].Value), Inches(m.Groups[2].Value)))
         );
         var squared = Inches(Regex.Match(text, $"Square one end of the cloth; {Number} in").Groups[1].Value);
@@ -84,7 +86,10 @@ public sealed class ReadBackTest
         Assert.Equal(strips.Count + 1, used.Length);
         for (var i = 0; i < strips.Count; i++)
         {
-            Assert.Equal(used[i] + (cloth.Strips[i].Height * cloth.Strips[i].Times), used[i + 1]);
+            Assert.Equal(used[i] + (settings[i].Key * settings[i].Sum(s => s.Times)), used[i + 1]);
+            var until = i + 1 < strips.Count ? strips[i + 1].Index : text.Length;
+            int[] shares = [.. Regex.Matches(text[strips[i].Index..until], Shares).Select(m => m.Groups[1].Value == "one" ? 1 : Count(m.Groups[1].Value))];
+            Assert.Equal(settings[i].Count() == 1 ? [] : settings[i].Select(s => s.Times), shares);
         }
 
         Assert.Equal(cloth.Cut, used[^1]);
@@ -101,12 +106,17 @@ public sealed class ReadBackTest
             cut[piece.Label] += Count(m.Groups[1].Value);
         }
 
-        foreach (Match m in Regex.Matches(text, $@"Cut (\d+) strips? {Number} in × WOF \(([A-Z]+\d+)"))
+        foreach (Match m in Regex.Matches(text, $@"Cut (\d+) strips? {Number} in × WOF(?: \(|. Keep (\d+) of them whole \()([A-Z]+\d+)"))
         {
-            var piece = plan.Pieces.Single(p => p.Label == m.Groups[3].Value);
+            var piece = plan.Pieces.Single(p => p.Label == m.Groups[4].Value);
             Assert.Equal(piece.Height, Inches(m.Groups[2].Value));
             Assert.Equal(piece.Width, cloth.Terms.StripLength);
-            cut[piece.Label] += Count(m.Groups[1].Value);
+            cut[piece.Label] += Count(m.Groups[m.Groups[3].Success ? 3 : 1].Value);
+        }
+
+        foreach (Match m in Regex.Matches(text, @"Keep (?:the other (\d+|one)|(\d+) more of them) whole \(([A-Z]+\d+)"))
+        {
+            cut[m.Groups[3].Value] += m.Groups[2].Success ? Count(m.Groups[2].Value) : m.Groups[1].Value == "one" ? 1 : Count(m.Groups[1].Value);
         }
 
         Assert.Equal(

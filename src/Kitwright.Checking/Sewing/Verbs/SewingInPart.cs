@@ -45,7 +45,7 @@ internal static class SewingInPart
         }
 
         // The allowance beyond the stop stays loose.
-        var step = verb.Line.Step;
+        var step = verb.Line.To - verb.Line.From;
         var ahead = HalfPlane.LeftOf(new(verb.Stop, verb.Stop + new Point(step.Y, -step.X)));
         var slit = new Slit([.. kept, .. shown], verb.Line, stop, side, SettingIn.Divide(beyond, [ahead]).Inside, SettingIn.Divide(under, [ahead]).Inside);
         return table.Put(verb.On, new HalfSewn(slit), place);
@@ -74,8 +74,9 @@ internal static class SewingInPart
         // Beyond the seam's end they may lie along one another for no more than an allowance, which a later seam takes.
         var met = UnderLine.EdgesOf(kept, slit.Line).Common(UnderLine.EdgesOf(shown, slit.Line));
         var open = met.Parts.Select(stretch => stretch.To - rest.Parts[0].To).Where(over => over.Sign > 0);
+        var along = slit.Line.To - slit.Line.From;
         Surd seam = table.Seam,
-            square = Point.Dot(slit.Line.Step, slit.Line.Step);
+            square = (along.X * along.X) + (along.Y * along.Y);
         if (open.Any(over => over * over > seam * seam * square))
         {
             return Finding.Of("check.sewing.press-no-seam", place, ("register", verb.On));
