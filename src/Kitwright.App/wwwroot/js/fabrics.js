@@ -1,11 +1,19 @@
-// Fills the few role paths of a quilt's picture. A chip does so at once; the server hears of it once that is painted,
-// so that its answer never stands between the hand and the picture, and what it says agrees.
+// Fills the few role paths of a quilt's picture. A chip does so at once; the server hears of it once that is on the
+// screen, so that its work never stands between the hand and the picture, and what it says agrees.
 
 // A browser paints a printed patch many times slower than a plain one: while chips are being chosen the picture has
 // the fabrics' colors with hard edges, and their prints a moment after the last of them.
-const Rest = 400;
+const Rest = 700;
 let chosen = -Rest;
 let waiting = 0;
+
+// On a machine that serves and shows, planning would take the processor from the painting. While chips are gone
+// through, the one that the hand stays at is told.
+const Painted = 120;
+const Stayed = 450;
+const GoneThrough = 1000;
+let telling = 0;
+let untold = null;
 
 /** The fabrics' colors alone: {role: "url(#print) #color"} without the prints. */
 function plain(fills) {
@@ -26,6 +34,7 @@ window.addEventListener(
     const fills = chip.dataset?.recolor;
     if (!fills || !event.isTrusted) return;
     event.stopImmediatePropagation();
+    const wait = performance.now() - chosen < GoneThrough ? Stayed : Painted;
     chosen = performance.now();
     const colors = plain(JSON.parse(fills));
     for (const figure of document.querySelectorAll("[data-fills]")) {
@@ -33,17 +42,23 @@ window.addEventListener(
       figure.dataset.choosing = "";
       fill(figure, colors);
     }
-    afterPaint(() => {
-      // Of several chips in one frame only the last is told.
-      if (chip.checked) chip.dispatchEvent(new Event("change", { bubbles: true }));
-    });
+    clearTimeout(telling);
+    untold = chip;
+    telling = setTimeout(tell, wait);
   },
   true,
 );
 
-/** The callback runs in the task after the next frame. */
-function afterPaint(callback) {
-  requestAnimationFrame(() => setTimeout(callback));
+function tell() {
+  clearTimeout(telling);
+  const chip = untold;
+  untold = null;
+  if (chip?.checked) chip.dispatchEvent(new Event("change", { bubbles: true }));
+}
+
+// Whatever else the hand does next must find the server told.
+for (const kind of ["pointerdown", "keydown", "pagehide"]) {
+  window.addEventListener(kind, (event) => event.target.closest?.(".chip") || tell(), true);
 }
 
 function fillAll() {
