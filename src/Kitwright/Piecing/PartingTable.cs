@@ -14,7 +14,7 @@ internal sealed class PartingTable
     private readonly (Point From, Point To)[][][] contacts;
     private readonly ulong[] neighbors;
     private readonly Dictionary<(Point End, Point Beyond), ulong> runningOn = [];
-    private readonly Dictionary<string, Side> sides = new(StringComparer.Ordinal);
+    private readonly Dictionary<(bool Upright, Surd Slope, Surd At), Side> sides = [];
     private readonly List<Angle> angles = [];
     private readonly Dictionary<ulong, bool> convex = [];
 
@@ -275,14 +275,15 @@ internal sealed class PartingTable
         shape.Corners.Select((corner, i) => new Line(corner, shape.Corners[(i + 1) % shape.Corners.Length]));
 
     // Slope and where the line passes: equal for equal lines.
-    private static string KeyOf(Line line)
+    private static (bool Upright, Surd Slope, Surd At) KeyOf(Line line)
     {
-        if (line.Step.X.IsZero)
+        var step = line.Step;
+        if (step.X.IsZero)
         {
-            return $"x {line.From.X}";
+            return (true, Surd.Zero, line.From.X);
         }
 
-        var slope = line.Step.Y / line.Step.X;
-        return $"{slope} {line.From.Y - (line.From.X * slope)}";
+        var slope = step.Y.IsZero ? Surd.Zero : step.Y / step.X;
+        return (false, slope, slope.IsZero ? line.From.Y : line.From.Y - (line.From.X * slope));
     }
 }
