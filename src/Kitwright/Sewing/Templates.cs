@@ -24,10 +24,15 @@ public static class Templates
         {
             var drawn = BlockDesigns.Scaled(quilt.Block(BlockDesigns.BlockOf(block.Id)), Ratio(quilt, block));
             var mirror = BlockDesigns.IsMirrored(block.Id);
-            var shapes = drawn.Patches.Select(p => (p.Role, Line: SewingLine(p, mirror, block.Width.InInches.ToDouble()))).ToArray();
+            var width = block.Width.InInches.ToDouble();
+            var corners = drawn.Patches.SelectMany(p => p.Corners).Select(Spot.Of).ToArray();
+            var shapes = drawn
+                .Patches.Select(p => (p.Role, Line: SewingLine(p, mirror, width), Curves: ArcMarks.Of(p, corners).Select(m => (Lies(m.At), Lies(m.Center))).ToArray()))
+                .ToArray();
+            Spot Lies(Spot at) => mirror ? new(width - at.X, at.Y) : at;
             foreach (var same in shapes.GroupBy(s => (s.Role, Key: Key(s.Line))))
             {
-                var line = same.First().Line;
+                var (_, line, curves) = same.First();
                 found.Add(
                     new(
                         drawn.Name,
@@ -36,7 +41,7 @@ public static class Templates
                         same.Count() * placed.GetValueOrDefault(block.Id),
                         line,
                         SeamOffset.Of(line, seam),
-                        [.. Marks(line, shapes.SelectMany(s => s.Line).ToArray())]
+                        [.. Marks(line, shapes.SelectMany(s => s.Line).ToArray()), .. curves.Select(m => ArcMarks.On(line, m.Item1, m.Item2))]
                     )
                 );
             }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Kitwright.Beginnings;
 using Kitwright.Blocks;
 using Kitwright.Geometry;
 using Kitwright.Measure;
@@ -101,5 +102,24 @@ public sealed class TemplatesTest
         var planned = Kitwright.Piecing.QuiltPlanner.Plan(quilt, null, [], Kitwright.Piecing.PlanOptions.Usual, Kitwright.Cutting.FirstFit.Plan);
         Assert.Null(planned.Value);
         Assert.Contains(planned.Findings, f => f.Rule is "piecing.set-in-seam" or "piecing.shape");
+    }
+
+    /// <summary>A curve longer than 4 in is pinned at its middle and quarters; what is pinned together is marked alike.</summary>
+    [Theory]
+    [InlineData("drunkards-path", 6, 3)]
+    [InlineData("drunkards-path", 3, 1)]
+    public void Both_patches_along_a_curve_have_the_same_marks(string id, int width, int marks)
+    {
+        var quilt = (NewQuilt.With(BlockBook.Find(id)!, LengthUnit.Inch) with { BlockWidth = Length.Inches(width) }).Make().Value!;
+        var templates = Templates.Of(quilt);
+
+        var shared = (
+            from one in templates[0].Marks
+            from other in templates[1].Marks
+            where one.At.IsAt(other.At)
+            select (one.Outward + other.Outward).Length
+        ).ToArray();
+        Assert.Equal(marks, shared.Length);
+        Assert.All(shared, sum => Assert.Equal(0, sum, 9));
     }
 }
