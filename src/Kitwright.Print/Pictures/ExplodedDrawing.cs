@@ -4,6 +4,7 @@ using Kitwright.Plans;
 using Kitwright.Print.Drawing;
 using Kitwright.Print.Flow;
 using Kitwright.Print.Text;
+using Kitwright.Sewing;
 
 namespace Kitwright.Print.Pictures;
 
@@ -17,14 +18,14 @@ internal sealed class ExplodedDrawing
     private const double ArrowLength = 11;
     private const double WordsAside = 7;
 
-    /// <summary>A unit more than this many times as high as wide is drawn lying.</summary>
-    private const double Slender = 3;
-
     /// <summary>Inches within which two centers are level; no patch is so small.</summary>
     private const double Near = 0.01;
 
     /// <summary>Inches from a seam to a place that is surely in the part beside it.</summary>
     private const double Beside = 0.05;
+
+    /// <summary>Places looked at all round one, to see which parts meet there.</summary>
+    private const int LooksRound = 16;
 
     private readonly StepPicture step;
     private readonly Recipe recipe;
@@ -127,7 +128,7 @@ internal sealed class ExplodedDrawing
         var along = RunOf(parts);
         var slants = Math.Abs(along.X) > Near && Math.Abs(along.Y) > Near;
         var turned = Affine.Identity;
-        if (size.Height > Slender * size.Width && !slants)
+        if (size.Height > Directions.LongColumn * size.Width && !slants)
         {
             turned = new(0, -1, 1, 0, 0, 0);
         }
@@ -211,19 +212,16 @@ internal sealed class ExplodedDrawing
         }
     }
 
-    /// <summary>A diamond where seams meet that cannot nest, in the gap between the parts that meet there.</summary>
+    /// <summary>A diamond where seams meet that cannot nest, amid the parts that meet there.</summary>
     private IEnumerable<Node> Diamonds(Affine toPage)
     {
-        var ahead = new Place(away.X, -away.Y) * Beside;
         foreach (var spot in step.Unnested(recipe))
         {
             var at = pose.Apply(new Place(spot.X, spot.Y));
-            int one = Array.FindIndex(outlines, outline => outline.Holds(at - ahead)),
-                other = Array.FindIndex(outlines, outline => outline.Holds(at + ahead));
-            if (one >= 0 && other >= 0)
-            {
-                yield return Diamond.At(toPage.Apply(at) + new Place((Shift(one).E + Shift(other).E) / 2, (Shift(one).F + Shift(other).F) / 2));
-            }
+            var round = Enumerable.Range(0, LooksRound).Select(i => Math.SinCos(2 * Math.PI * i / LooksRound)).Select(way => at + (new Place(way.Cos, way.Sin) * Beside)).ToArray();
+            Affine[] shifts = [.. Enumerable.Range(0, outlines.Length).Where(part => round.Any(outlines[part].Holds)).Select(Shift)];
+            var aside = shifts.Length == 0 ? default : new Place(shifts.Average(shift => shift.E), shifts.Average(shift => shift.F));
+            yield return Diamond.At(toPage.Apply(at) + aside);
         }
     }
 

@@ -174,9 +174,9 @@ public static class Directions
                 break;
             default:
                 lines.AddRange(PressWords.OfTurns(recipe));
-                lines.Add(Message.Of("step.join", ("parts", Parts(recipe, numbers, labels)), ("count", recipe.Picture.Parts.Length), ("way", LyingOf(recipe))));
+                lines.Add(Message.Of("step.join", ("parts", Parts(recipe, numbers, labels)), ("count", recipe.Picture.Parts.Length), ("way", LyingOf(recipe).Way)));
                 // Pinned before it is sewn, pressed after.
-                lines.AddRange(PressWords.OfCrossings(crossings, step));
+                lines.AddRange(PressWords.OfCrossings(crossings, step, named: !LyingOf(recipe).Turned));
                 lines.AddRange(PressWords.OfJoin(recipe, Parts(recipe, numbers, labels)));
                 if (recipe.Kind == "border-run")
                 {
@@ -246,23 +246,28 @@ public static class Directions
                 ),
         ];
 
-    /// <summary>Which way the parts follow one another in the drawing: it lays a long column on its side, and levels a slanting row.</summary>
-    private static string LyingOf(Recipe recipe)
+    /// <summary>
+    /// Which way the parts follow one another in the drawing, and whether that lies otherwise than the unit: a long column
+    /// is laid on its side, and a slanting row leveled.
+    /// </summary>
+    private static (string Way, bool Turned) LyingOf(Recipe recipe)
     {
         var boxes = recipe.Picture.Parts.Select(part => part.Outline.Bounds()).ToArray();
         if (boxes.Length < 2)
         {
-            return "right";
+            return ("right", false);
         }
 
         var run = new Point(boxes[^1].Low.X + boxes[^1].High.X - boxes[0].Low.X - boxes[0].High.X, boxes[^1].Low.Y + boxes[^1].High.Y - boxes[0].Low.Y - boxes[0].High.Y);
         Surd width = boxes.Max(b => b.High.X) - boxes.Min(b => b.Low.X),
             height = boxes.Max(b => b.High.Y) - boxes.Min(b => b.Low.Y);
-        return run.X.IsZero && height <= LongColumn * width ? "up" : "right";
+        return !run.X.IsZero ? ("right", !run.Y.IsZero)
+            : height > LongColumn * width ? ("right", true)
+            : ("up", false);
     }
 
-    /// <summary>A column more than this many times as high as wide is drawn lying.</summary>
-    private const int LongColumn = 3;
+    /// <summary>A column more than this many times as high as wide is drawn lying; the words follow the drawing.</summary>
+    public const int LongColumn = 3;
 
     /// <summary>"4 of A2 and 1 of A3".</summary>
     private static ImmutableArray<Message> Counted(IEnumerable<string> labels) =>

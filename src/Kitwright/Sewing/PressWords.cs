@@ -12,6 +12,7 @@ internal static class PressWords
 {
     /// <summary>More places than this are seen on the drawing, and no list of them helps.</summary>
     private const int MostNamed = 4;
+
     /// <summary>Which way each of more seams lies is easier seen than read.</summary>
     private const int MostSaid = 5;
 
@@ -86,7 +87,8 @@ internal static class PressWords
 
     /// <summary>Where seams of a step meet, and how.</summary>
     /// <param name="step">Of the ruler, to which places are rounded.</param>
-    public static IEnumerable<Message> OfCrossings(StepCrossings? crossings, Length step)
+    /// <param name="named">Whether places are told by numbers too: not where the drawing lies otherwise than the unit.</param>
+    public static IEnumerable<Message> OfCrossings(StepCrossings? crossings, Length step, bool named)
     {
         if (crossings is not { Each: > 0 })
         {
@@ -105,7 +107,7 @@ internal static class PressWords
                 "press.cannot",
                 ("places", others),
                 ("nested", crossings.NestedEach),
-                ("named", others <= MostNamed ? "yes" : "no"),
+                ("named", named && others <= MostNamed ? "yes" : "no"),
                 ("where", (ImmutableArray<Message>)[.. crossings.Others.Take(MostNamed).Select(place => At(place, step))])
             );
         }

@@ -27,7 +27,7 @@ public static class Templates
             var width = block.Width.InInches.ToDouble();
             var corners = drawn.Patches.SelectMany(p => p.Corners).Select(Spot.Of).ToArray();
             var shapes = drawn
-                .Patches.Select(p => (p.Role, Line: SewingLine(p, mirror, width), Curves: ArcMarks.Of(p, corners).Select(m => (Lies(m.At), Lies(m.Center))).ToArray()))
+                .Patches.Select(p => (p.Role, Line: SewingLine(p, mirror, width), Curves: ArcMarks.Of(p, corners).Select(m => (At: Lies(m.At), Center: Lies(m.Center))).ToArray()))
                 .ToArray();
             Spot Lies(Spot at) => mirror ? new(width - at.X, at.Y) : at;
             foreach (var same in shapes.GroupBy(s => (s.Role, Key: Key(s.Line))))
@@ -41,7 +41,7 @@ public static class Templates
                         same.Count() * placed.GetValueOrDefault(block.Id),
                         line,
                         SeamOffset.Of(line, seam),
-                        [.. Marks(line, shapes.SelectMany(s => s.Line).ToArray()), .. curves.Select(m => ArcMarks.On(line, m.Item1, m.Item2))]
+                        [.. Marks(line, shapes.SelectMany(s => s.Line).ToArray()), .. curves.Select(m => ArcMarks.On(line, m.At, m.Center))]
                     )
                 );
             }

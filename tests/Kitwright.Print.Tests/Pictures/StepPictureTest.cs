@@ -1,3 +1,8 @@
+using Kitwright.Beginnings;
+using Kitwright.Blocks;
+using Kitwright.Cutting;
+using Kitwright.Measure;
+using Kitwright.Piecing;
 using Kitwright.Plans;
 using Kitwright.Print.Drawing;
 using Kitwright.Print.Pictures;
@@ -91,5 +96,38 @@ public sealed class StepPictureTest
             Assert.InRange(extent.Top, -7, 200);
             Assert.InRange(extent.Bottom, 0, picture.Height + 5);
         }
+    }
+
+    /// <summary>The words send a person to the diamonds for the places where seams cannot nest: they must be there.</summary>
+    [Fact]
+    public void EachPlaceThatCannotNestHasADiamond()
+    {
+        var places = 0;
+        var wrong = new List<string>();
+        var quilts = BlockBook.All.Select(block => (NewQuilt.With(block, LengthUnit.Inch) with { Columns = 2, Rows = 2 }).Make().Value!);
+        foreach (var quilt in quilts)
+        {
+            if (QuiltPlanner.Plan(quilt, null, [], PlanOptions.Usual, FirstFit.Plan).Value is not { } plan)
+            {
+                continue;
+            }
+
+            var pictures = new StepPicture(plan, role => new NamedPaint(role, Color.White), _ => "step 12");
+            foreach (var step in Directions.Of(plan))
+            {
+                var said = step.Lines.Where(line => line.Key == "press.cannot").Sum(line => (int)line.Slots["places"]);
+                var drawing = pictures.Of(plan.Sewing.Recipes.Single(r => r.Id == step.Recipe), 300, 200).Drawing;
+                var drawn = All(drawing, Affine.Identity).Count(pair => pair.Node is Shape { Class: "unnested" });
+                if (said != drawn)
+                {
+                    wrong.Add($"{quilt.Name}, step {step.Number}: {said} said, {drawn} drawn");
+                }
+
+                places += said;
+            }
+        }
+
+        Assert.Equal([], wrong);
+        Assert.True(places > 0);
     }
 }
