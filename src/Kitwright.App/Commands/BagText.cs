@@ -1,4 +1,5 @@
 using System.CommandLine.Parsing;
+using Kitwright.App.Planning;
 using Kitwright.Kits.Forms;
 using Kitwright.Words;
 
@@ -12,7 +13,7 @@ internal static class BagText
         foreach (var fabric in bag.Fabrics)
         {
             output.WriteLine();
-            output.WriteLine($"{words.Say("web.pull.letter", ("letter", fabric.Letter))}: {words.Say("form.bolt", ("length", fabric.OffTheBolt), ("margin", fabric.Margin))}");
+            output.WriteLine($"{words.Say("web.pull.letter", ("letter", fabric.Letter))}: {words.Say(fabric.FromBolt)}");
             Lines("form.holds", fabric.Holds);
             Lines("form.shop", fabric.ShopCuts);
             Lines("form.customer", fabric.CustomerCuts.IsEmpty ? [Message.Of("form.nothing")] : fabric.CustomerCuts);
@@ -31,17 +32,12 @@ internal static class BagText
     /// <summary>"strip-cut" as people type it.</summary>
     public static KitForm? FormOf(ArgumentResult result)
     {
-        switch (result.Tokens[0].Value)
+        if (BagPrint.FormOf(result.Tokens[0].Value) is { } form)
         {
-            case "yardage":
-                return KitForm.Yardage;
-            case "strip-cut":
-                return KitForm.StripCut;
-            case "fully-cut":
-                return KitForm.FullyCut;
-            default:
-                result.AddError(Inputs.Say("command.form"));
-                return null;
+            return form;
         }
+
+        result.AddError(Inputs.Say("command.form"));
+        return null;
     }
 }

@@ -59,7 +59,7 @@ public static class BagSheets
                 [
                     Texts.Body(source.Say("bag.shop", ("quilt", source.Title), ("form", form))),
                     BeforeYouCut.Cutter(source),
-                    .. bag.Fabrics.SelectMany(fabric => Cuts(source, fabric, source.Say("form.bolt", ("length", fabric.OffTheBolt), ("margin", fabric.Margin)), fabric.ShopCuts)),
+                    .. bag.Fabrics.SelectMany(fabric => Cuts(source, fabric, source.Say(fabric.FromBolt), fabric.ShopCuts)),
                 ]
             ),
             Section.Titled(

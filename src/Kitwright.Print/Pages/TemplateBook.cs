@@ -107,7 +107,7 @@ public static class TemplateBook
         var heading = Texts.Heading(words.Say("foundation.block", ("block", block.Name), ("sections", order.Length)));
         ImmutableArray<Message> sections = [.. order.Select((index, i) => SectionOf(block.Patches[index], i + 1, roles, words.Units.Sizes))];
         var cloth = Texts.Small(words.Say("foundation.sections", ("sections", sections)));
-        var alternative = words.Say("foundation.alt", ("block", block.Name));
+        var alternative = words.Say("foundation.alt", ("block", BlockName.BeforeBlock(block.Name)));
         if (Fits(picture, width, height))
         {
             return [new Together(Stack.Of(6, heading, cloth, Figure(picture, alternative)))];

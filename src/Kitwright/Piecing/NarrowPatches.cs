@@ -2,6 +2,7 @@ using Kitwright.Findings;
 using Kitwright.Geometry;
 using Kitwright.Measure;
 using Kitwright.Plans;
+using Kitwright.Quilts;
 
 namespace Kitwright.Piecing;
 
@@ -16,7 +17,7 @@ public static class NarrowPatches
     {
         foreach (var patch in block.Patches.Where(patch => IsNarrower(patch.Shape, Rational.One, seam * 2)))
         {
-            yield return Finding.NoteOf("piecing.slender", patch.Id.Value, ("block", block.Name), ("seams", seam * 2));
+            yield return Finding.NoteOf("piecing.slender", patch.Id.Value, ("block", BlockName.BeforeBlock(block.Name)), ("seams", seam * 2));
         }
 
         // Most patches lie far apart, which their extents across tell at once.
@@ -33,7 +34,7 @@ public static class NarrowPatches
                 var (one, other) = (block.Patches[i], block.Patches[j]);
                 if (Contacts.Between(one.Shape, other.Shape).Any(shared => IsShorter(shared.To - shared.From, seam)))
                 {
-                    yield return Finding.NoteOf("piecing.short-seam", one.Id.Value, ("block", block.Name), ("one", Number(one)), ("other", Number(other)), ("seam", seam));
+                    yield return Finding.NoteOf("piecing.short-seam", one.Id.Value, ("block", BlockName.BeforeBlock(block.Name)), ("one", Number(one)), ("other", Number(other)), ("seam", seam));
                 }
             }
         }

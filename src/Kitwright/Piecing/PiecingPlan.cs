@@ -70,7 +70,7 @@ public static class PiecingPlan
                 block.Id,
                 BlockDesigns.BorderOf(block.Id) is { } border
                     ? Message.Of("unit.border-block", ("name", block.Name), ("border", border))
-                    : Message.Of("unit.block", ("name", block.Name)),
+                    : Message.Of("unit.block", ("name", BlockName.BeforeBlock(block.Name))),
                 new(block.Patches, [], [])
             );
         }

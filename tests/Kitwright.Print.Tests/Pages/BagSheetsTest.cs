@@ -26,7 +26,7 @@ public sealed class BagSheetsTest
         Assert.StartsWith(Catalog.English.Say("form.shop"), shop, StringComparison.Ordinal);
         foreach (var fabric in KitBag.Of(plan, form).Fabrics)
         {
-            Assert.Contains(Catalog.English.Say("form.bolt", ("length", fabric.OffTheBolt), ("margin", fabric.Margin)), shop, StringComparison.Ordinal);
+            Assert.Contains(Catalog.English.Say(fabric.FromBolt), shop, StringComparison.Ordinal);
             Assert.All(fabric.ShopCuts, cut => Assert.Contains(Catalog.English.Say(cut), shop, StringComparison.Ordinal));
             // Nothing is promised that the bag does not hold: its lines are those of the form, word for word.
             Assert.All(fabric.Holds, line => Assert.Contains(Catalog.English.Say(line), bag, StringComparison.Ordinal));

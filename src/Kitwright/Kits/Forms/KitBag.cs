@@ -79,4 +79,8 @@ public sealed record BagFabric(
     ImmutableArray<Message> Holds,
     ImmutableArray<Message> ShopCuts,
     ImmutableArray<Message> CustomerCuts
-);
+)
+{
+    /// <summary>"Off the bolt 30 1/2 in, 2 1/2 in of it for a cut that goes wrong".</summary>
+    public Message FromBolt => Message.Of("form.bolt", ("length", OffTheBolt), ("spare", Margin.IsZero ? "none" : "some"), ("margin", Margin));
+}

@@ -57,7 +57,7 @@ public static class QuiltSentences
                     Message.Of(
                         block.Width == block.Height ? "sentence.blocks" : "sentence.oblong-blocks",
                         ("count", counts[block.Id]),
-                        ("name", block.Name),
+                        ("name", BlockName.BeforeBlock(block.Name)),
                         ("width", block.Width),
                         ("height", block.Height)
                     )
