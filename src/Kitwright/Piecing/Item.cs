@@ -116,6 +116,9 @@ internal sealed record Region(ImmutableArray<Item> Items)
     public Surd Width => Bounds.High.X - Bounds.Low.X;
     public Surd Height => Bounds.High.Y - Bounds.Low.Y;
 
+    /// <summary>Those of its items that are named by bits.</summary>
+    public Region Part(ulong some) => new([.. Items.Where((_, i) => (some >> i & 1) == 1)]);
+
     public Region Moved(Motion motion) => new([.. Items.Select(i => i.Moved(motion))]);
 
     /// <summary>Twice the covered area.</summary>

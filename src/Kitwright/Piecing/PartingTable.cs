@@ -11,6 +11,8 @@ namespace Kitwright.Piecing;
 internal sealed class PartingTable
 {
     private readonly ImmutableArray<Item> items;
+    private readonly Point[] places;
+    private readonly int[][] corners;
     private readonly (Point From, Point To)[][][] contacts;
     private readonly ulong[] neighbors;
     private readonly Dictionary<(Point End, Point Beyond), ulong> runningOn = [];
@@ -44,6 +46,10 @@ internal sealed class PartingTable
     public PartingTable(Region region)
     {
         items = region.Items;
+        // Neighbors share their corners: which side each place lies on is worked out once.
+        var numbers = new Dictionary<Point, int>();
+        corners = [.. items.Select(item => item.Shape.Corners.Select(NumberOf).ToArray())];
+        places = [.. numbers.Keys];
         contacts = ContactsOf(items);
         neighbors = [.. contacts.Select(row => Bits(row.Select(shared => shared.Length > 0)))];
         foreach (var (line, owner) in items.SelectMany((item, i) => Edges(item.Shape).Select(edge => (edge, 1UL << i))))
@@ -55,6 +61,16 @@ internal sealed class PartingTable
         foreach (var corner in items.SelectMany((item, i) => Edges(item.Shape).SelectMany(e => new[] { (Edge: e, Owner: 1UL << i), (Edge: new Line(e.To, e.From), Owner: 1UL << i) })).GroupBy(x => x.Edge.From))
         {
             AddAngles(Ways(corner));
+        }
+
+        int NumberOf(Point place)
+        {
+            if (!numbers.TryGetValue(place, out var number))
+            {
+                numbers.Add(place, number = numbers.Count);
+            }
+
+            return number;
         }
     }
 
@@ -107,7 +123,7 @@ internal sealed class PartingTable
 
         if (!convex.TryGetValue(set, out var known))
         {
-            var region = new Region([.. items.Where((_, i) => (set >> i & 1) == 1)]);
+            var region = new Region(items).Part(set);
             convex.Add(set, known = Hull.Of(region).TwiceSignedArea == region.TwiceArea);
         }
 
@@ -212,10 +228,12 @@ internal sealed class PartingTable
             right = 0;
         var cornersLeft = new ulong[items.Length];
         var cornersRight = new ulong[items.Length];
+        var sideOf = Array.ConvertAll(places, line.SideOf);
         for (var i = 0; i < items.Length; i++)
         {
-            foreach (var (corner, at) in items[i].Shape.Corners.Select(line.SideOf).Index())
+            foreach (var (corner, place) in corners[i].Index())
             {
+                var at = sideOf[place];
                 // Corners beyond these are looked at one by one.
                 cornersLeft[i] |= at > 0 && corner < MostCorners ? 1UL << corner : 0;
                 cornersRight[i] |= at < 0 && corner < MostCorners ? 1UL << corner : 0;

@@ -44,7 +44,7 @@ internal static class PartialParts
 
         bool Put(ulong items, string register)
         {
-            var part = new Region([.. region.Items.Where((_, i) => (items >> i & 1) == 1)]);
+            var part = region.Part(items);
             if (place(verbs, register, part) is not { } id)
             {
                 return false;

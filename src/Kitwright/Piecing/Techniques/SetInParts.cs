@@ -35,7 +35,7 @@ internal static class SetInParts
         {
             if (which.On is null || which.Part is null)
             {
-                var part = new Region([.. region.Items.Where((_, i) => (which.Items >> i & 1) == 1)]);
+                var part = region.Part(which.Items);
                 if (place(verbs, register, part) is not { } id)
                 {
                     return false;
