@@ -30,9 +30,9 @@ internal static class MadeVerbs
         }
 
         var planned = QuiltVerbs.Planned(quilt, query.Plan, workbench, cancel);
-        var (test, bad) = AccuracyCommand.Read(query.Across, query.Middle, quilt.Value?.Units ?? LengthUnit.Inch, quilt.Value?.Seam ?? Length.Inches(0, 1, 4));
+        var (test, most, bad) = AccuracyCommand.Read(query.Across, query.Middle, query.Tolerance, quilt.Value?.Units ?? LengthUnit.Inch, quilt.Value?.Seam ?? Length.Inches(0, 1, 4));
         return planned.Plan is { } plan && bad.IsEmpty
-            ? ApiAnswer.Json(AccuracyCommand.Answer(plan, test, quilts, planned.Findings, Languages.Of(quilt.Value!, workbench.Terms)))
+            ? ApiAnswer.Json(AccuracyCommand.Answer(plan, test, quilts, planned.Findings, Languages.Of(quilt.Value!, workbench.Terms), most))
             : ApiAnswer.Refused([.. planned.Findings, .. bad]);
     }
 
@@ -124,11 +124,13 @@ internal static class MadeVerbs
 
 /// <param name="Across">What the three strips of a seam test measure together.</param>
 /// <param name="Middle">What the middle one of them measures.</param>
+/// <param name="Tolerance">By how much a block may be off.</param>
 /// <param name="Quilts">How many are simulated.</param>
 internal sealed record AccuracyQuery(
     [property: FromQuery(Name = "colorway")] string? Colorway,
     [property: FromQuery(Name = "across")] string? Across,
     [property: FromQuery(Name = "middle")] string? Middle,
+    [property: FromQuery(Name = "tolerance")] string? Tolerance,
     [property: FromQuery(Name = "quilts")] int? Quilts
 )
 {

@@ -222,14 +222,15 @@ internal sealed record KitsQuery(
     [property: FromQuery(Name = "backing")] bool? Backing
 );
 
-/// <param name="Paper">letter or a4.</param>
 /// <param name="Form">yardage, strip-cut or fully-cut.</param>
+/// <param name="Paper">letter or a4.</param>
 internal sealed record BagQuery(
     [property: FromQuery(Name = "form")] string? Form,
     [property: FromQuery(Name = "colorway")] string? Colorway,
     [property: FromQuery(Name = "paper")] string? Paper
 );
 
+/// <param name="Paper">letter or a4.</param>
 internal sealed record BookletQuery(
     [property: FromQuery(Name = "colorway")] string? Colorway,
     [property: FromQuery(Name = "paper")] string? Paper

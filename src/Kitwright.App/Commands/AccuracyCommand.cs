@@ -42,35 +42,28 @@ internal static class AccuracyCommand
             {
                 var output = parsed.InvocationConfiguration.Output;
                 var planned = options.Plan(parsed, parsed.GetValue(quilt)!, cancel);
-                var (test, bad) = Read(
+                var (test, most, bad) = Read(
                     parsed.GetValue(across),
                     parsed.GetValue(middle),
+                    parsed.GetValue(tolerance),
                     planned.Language.Units.Sizes,
                     planned.Plan?.Seam ?? Length.Inches(0, 1, 4)
                 );
-                (Length Value, Finding? Finding)? allowed = parsed.GetValue(tolerance) is { } text
-                    ? Tolerance.Read(text, planned.Language.Units.Sizes, planned.Plan?.Seam ?? Length.Inches(0, 1, 4))
-                    : null;
-                ImmutableArray<Finding> findings = [.. planned.Findings, .. bad, .. allowed?.Finding is { } refused ? [refused] : ImmutableArray<Finding>.Empty];
-                var good = planned.Plan is not null && bad.IsEmpty && allowed?.Finding is null;
-                var most = allowed?.Value;
-                var hands = test?.Hands(Hands.Usual) ?? Hands.Usual;
-                var accuracy = good ? QuiltAccuracy.Of(planned.Plan!, hands, Generous, parsed.GetValue(quilts)) : null;
-                var words = accuracy is null ? [] : AccuracyWords.Of(planned.Plan!, accuracy, planned.Language.Units.Sizes, most);
-                ImmutableArray<Message> tested = test is null || accuracy is null ? [] : AccuracyWords.Of(test).AddRange(TrimWords.Of(planned.Plan!, hands));
+                ImmutableArray<Finding> findings = [.. planned.Findings, .. bad];
+                var good = planned.Plan is not null && bad.IsEmpty;
                 if (parsed.GetValue(json))
                 {
                     Report.WriteJson(
                         output,
                         good
                             ? Answer(planned.Plan!, test, parsed.GetValue(quilts), findings, planned.Language, most)
-                            : new { format = Format, version = Version, accuracy, sentences = Array.Empty<string>(), findings = Report.Json(findings) }
+                            : new { format = Format, version = Version, accuracy = (QuiltAccuracy?)null, sentences = Array.Empty<string>(), findings = Report.Json(findings) }
                     );
                 }
                 else
                 {
                     Report.Write(output, findings, planned.Language);
-                    foreach (var line in tested.AddRange(words))
+                    foreach (var line in good ? WorkOut(planned.Plan!, test, parsed.GetValue(quilts), planned.Language, most).Said : [])
                     {
                         output.WriteLine(planned.Language.Say(line));
                     }
@@ -85,8 +78,7 @@ internal static class AccuracyCommand
     /// <summary>What the command prints of a plan as JSON.</summary>
     public static object Answer(QuiltPlan plan, SeamTest? test, int quilts, ImmutableArray<Finding> findings, Catalog words, Length? tolerance = null)
     {
-        var accuracy = QuiltAccuracy.Of(plan, test?.Hands(Hands.Usual) ?? Hands.Usual, Generous, quilts);
-        ImmutableArray<Message> said = [.. test is null ? [] : AccuracyWords.Of(test).AddRange(TrimWords.Of(plan, test.Hands(Hands.Usual))), .. AccuracyWords.Of(plan, accuracy, words.Units.Sizes, tolerance)];
+        var (accuracy, said) = WorkOut(plan, test, quilts, words, tolerance);
         return new
         {
             format = Format,
@@ -97,15 +89,19 @@ internal static class AccuracyCommand
         };
     }
 
-    /// <summary>A seam test needs both measures, and neither half an inch off.</summary>
-    public static (SeamTest? Test, ImmutableArray<Finding> Findings) Read(string? across, string? middle, LengthUnit units, Length seam)
+    private static (QuiltAccuracy Accuracy, ImmutableArray<Message> Said) WorkOut(QuiltPlan plan, SeamTest? test, int quilts, Catalog words, Length? tolerance)
     {
-        if (across is null && middle is null)
-        {
-            return (null, []);
-        }
+        var hands = test?.Hands(Hands.Usual) ?? Hands.Usual;
+        var accuracy = QuiltAccuracy.Of(plan, hands, Generous, quilts);
+        return (accuracy, [.. test is null ? [] : AccuracyWords.Of(test).AddRange(TrimWords.Of(plan, hands)), .. AccuracyWords.Of(plan, accuracy, words.Units.Sizes, tolerance)]);
+    }
 
-        var read = SeamTest.Read(across, middle, units, seam);
-        return (read.Value, read.Findings);
+    /// <summary>A seam test needs both measures, and neither half an inch off; a tolerance lies between nothing and a seam.</summary>
+    /// <returns>Null for what was not given.</returns>
+    public static (SeamTest? Test, Length? Tolerance, ImmutableArray<Finding> Findings) Read(string? across, string? middle, string? tolerance, LengthUnit units, Length seam)
+    {
+        var test = across is null && middle is null ? new(null, []) : SeamTest.Read(across, middle, units, seam);
+        var (most, refused) = tolerance is null ? (null, null) : Tolerance.Read(tolerance, units, seam);
+        return (test.Value, most, refused is null ? test.Findings : test.Findings.Add(refused));
     }
 }

@@ -21,11 +21,11 @@ internal static class BagCommand
             (parsed, cancel) =>
             {
                 var output = parsed.InvocationConfiguration.Output;
-                var planned = options.Plan(parsed, parsed.GetValue(quilt)!, cancel);
+                var (planned, found, shelf) = options.PlanOf(parsed, parsed.GetValue(quilt)!, cancel);
                 var findings = planned.Findings;
-                if (planned.Plan is { } plan && Inputs.ReadQuilt(parsed.GetValue(quilt)!).Value is { } found && Inputs.ReadStock(options.StockPath(parsed)).Value is { } shelf)
+                if (planned.Plan is { } plan)
                 {
-                    var printed = BagPrint.Of(found, plan, parsed.GetValue(form)!.Value, shelf, parsed.GetValue(paper) ?? Papers.UsualFor(found), planned.Language);
+                    var printed = BagPrint.Of(found!, plan, parsed.GetValue(form)!.Value, shelf!, parsed.GetValue(paper) ?? Papers.UsualFor(found!), planned.Language);
                     findings =
                     [
                         .. findings,

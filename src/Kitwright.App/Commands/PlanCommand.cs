@@ -4,6 +4,7 @@ using Kitwright.App.Planning;
 using Kitwright.App.Web;
 using Kitwright.Cutting;
 using Kitwright.Cutting.Sheets;
+using Kitwright.Fabrics;
 using Kitwright.Kits.Forms;
 using Kitwright.Measure;
 using Kitwright.Piecing;
@@ -125,8 +126,6 @@ internal sealed class PlanningOptions
         }
     }
 
-    public string? StockPath(ParseResult parsed) => parsed.GetValue(stock);
-
     private PlanOptions Read(ParseResult parsed, Quilt quilt)
     {
         var terms = Standing.OptionsFor(quilt).Terms;
@@ -168,20 +167,23 @@ internal sealed class PlanningOptions
         return TechniqueComparison.Of(quilt, chosen, Read(parsed, quilt), FirstFit.Plan);
     }
 
-    public PlannedQuilt Plan(ParseResult parsed, string quiltPath, CancellationToken cancel)
+    public PlannedQuilt Plan(ParseResult parsed, string quiltPath, CancellationToken cancel) => PlanOf(parsed, quiltPath, cancel).Planned;
+
+    /// <summary>The plan with what it was made from; null where that could not be read.</summary>
+    public (PlannedQuilt Planned, Quilt? Quilt, Shelf? Shelf) PlanOf(ParseResult parsed, string quiltPath, CancellationToken cancel)
     {
         var quilt = Inputs.ReadQuilt(quiltPath);
         var shelf = Inputs.ReadStock(parsed.GetValue(stock));
         var language = Inputs.Language(parsed, quilt.Value);
         if (quilt.Value is null || shelf.Value is null)
         {
-            return new PlannedQuilt(null, Trace.None, [.. quilt.Findings, .. shelf.Findings]) with { Language = language };
+            return (new PlannedQuilt(null, Trace.None, [.. quilt.Findings, .. shelf.Findings]) with { Language = language }, quilt.Value, shelf.Value);
         }
 
         var (chosen, findings) = Inputs.Find(quilt.Value, parsed.GetValue(colorway));
         if (findings.Length > 0)
         {
-            return new PlannedQuilt(null, Trace.None, findings) with { Language = language };
+            return (new PlannedQuilt(null, Trace.None, findings) with { Language = language }, quilt.Value, shelf.Value);
         }
 
         var options = Read(parsed, quilt.Value);
@@ -192,6 +194,6 @@ internal sealed class PlanningOptions
             options,
             Cutters.Named(options.Budget, cancel)
         );
-        return planned with { Language = language, Findings = [.. quilt.Findings, .. shelf.Findings, .. planned.Findings] };
+        return (planned with { Language = language, Findings = [.. quilt.Findings, .. shelf.Findings, .. planned.Findings] }, quilt.Value, shelf.Value);
     }
 }

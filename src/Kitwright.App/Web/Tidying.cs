@@ -33,5 +33,5 @@ internal sealed class Tidying : BackgroundService
 
     /// <summary>Whether little was asked for since the last look, and much since the last tidying.</summary>
     /// <param name="now">Bytes asked for since the start: now, at the last look, and at the last tidying.</param>
-    internal static bool IsDue(long now, long before, long tidied) => now - before < Quiet && now - tidied > Much;
+    private static bool IsDue(long now, long before, long tidied) => now - before < Quiet && now - tidied > Much;
 }

@@ -31,7 +31,7 @@ public sealed record Sewn(
     /// <summary>Share of blocks of which a side is off by more than a tolerance.</summary>
     public double Over(Length tolerance)
     {
-        var ticks = (int)Math.Ceiling(tolerance.InInches.ToDouble() * Tolerance.TicksPerInch);
+        var ticks = (int)(tolerance.InInches * Length.TicksPerInch).Ceiling();
         return Worst.Skip(ticks).Sum() / (double)Math.Max(1, Worst.Sum());
     }
 

@@ -1,3 +1,5 @@
+using Kitwright.Measure;
+
 namespace Kitwright.Accuracy;
 
 /// <summary>Counts one worker's quilts.</summary>
@@ -7,7 +9,7 @@ internal sealed class Tally
     public const int HalfBins = 32;
 
     /// <summary>Of the worse side of each block, by ticks of a length up to half an inch; what lies beyond is in the last.</summary>
-    public long[] Worst { get; } = new long[(Tolerance.TicksPerInch / 2) + 1];
+    public long[] Worst { get; } = new long[(Length.TicksPerInch / 2) + 1];
 
     public long[] Bins { get; } = new long[(2 * HalfBins) + 1];
     public long Blocks { get; private set; }
@@ -28,7 +30,7 @@ internal sealed class Tally
         Bins[Bin(across)]++;
         Bins[Bin(up)]++;
         var off = Math.Max(Math.Abs(across), Math.Abs(up));
-        Worst[(int)Math.Min(off * Tolerance.TicksPerInch, Worst.Length - 1)]++;
+        Worst[(int)Math.Min(off * Length.TicksPerInch, Worst.Length - 1)]++;
         OverSixteenth += off > 1.0 / 16 ? 1 : 0;
         OverEighth += off > 1.0 / 8 ? 1 : 0;
     }

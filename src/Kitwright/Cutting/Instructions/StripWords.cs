@@ -33,7 +33,7 @@ internal sealed class StripWords(ClothPlan plan)
 
     private Message Of(StripCut strip, string place)
     {
-        if (strip.SubCuts is [{ Times: 1, Stack: [{ Times: 1 } only] } cut] && IsWholeStrip(strip, cut, only))
+        if (Whole(strip) is { } only)
         {
             var (_, room) = Give(only, strip.Times);
             return Message.Of("chart.keep", ("place", place), ("count", strip.Times), ("label", demand[only.Piece].Label), ("room", room));
@@ -44,7 +44,7 @@ internal sealed class StripWords(ClothPlan plan)
 
     private Message Alone(StripCut strip)
     {
-        if (strip.SubCuts is [{ Times: 1, Stack: [{ Times: 1 } only] } cut] && IsWholeStrip(strip, cut, only))
+        if (Whole(strip) is { } only)
         {
             var (_, room) = Give(only, strip.Times);
             return Message.Of(
@@ -81,7 +81,7 @@ internal sealed class StripWords(ClothPlan plan)
 
     /// <summary>Of strips that are cut already: "Sub-cut the 3 strips of 2 1/2 in into 48 of 2 1/2 × 4 1/2 (B3)".</summary>
     public Message SubCut(StripCut strip) =>
-        strip.SubCuts is [{ Times: 1, Stack: [{ Times: 1 } only] } cut] && IsWholeStrip(strip, cut, only)
+        Whole(strip) is { } only
             ? Message.Of("chart.whole", ("count", strip.Times), ("height", strip.Height), ("label", demand[only.Piece].Label))
             : Message.Of(
                 "chart.sub-cut",
@@ -102,9 +102,11 @@ internal sealed class StripWords(ClothPlan plan)
     private Length Room(LengthwiseSection section) =>
         plan.Terms.StripLength - section.Cuts.Aggregate(Length.Zero, (sum, cut) => sum + (cut.Width * cut.Times));
 
-    // A border or binding strip: nothing is left to cut.
-    private bool IsWholeStrip(StripCut strip, SubCut cut, StackedPiece piece) =>
-        cut.Width == plan.Terms.StripLength && Size(piece) == (strip.Height, cut.Width);
+    /// <summary>The piece that the strip is as it is, such as a border or binding strip; null where something is left to cut.</summary>
+    private StackedPiece? Whole(StripCut strip) =>
+        strip.SubCuts is [{ Times: 1, Stack: [{ Times: 1 } only] } cut] && cut.Width == plan.Terms.StripLength && Size(only) == (strip.Height, cut.Width)
+            ? only
+            : null;
 
     private Message Part(StripCut strip, SubCut cut)
     {
