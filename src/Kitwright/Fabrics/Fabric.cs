@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using Kitwright.Measure;
 
 namespace Kitwright.Fabrics;
@@ -13,6 +14,39 @@ public sealed record Fabric(string Number, string Name, Length Width, long Price
     /// <summary>The length of a new bolt as its maker sells it; null where the shop's usual put-up is to be taken.</summary>
     /// <remarks>Put-ups vary from 8 to 25 yd between makers ([ITDQ], [CSQ], [CCLOUD]), so it is never assumed.</remarks>
     public Length? PutUp { get; init; }
+
+    /// <summary>Which ways round the print may lie.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public PrintDirection Direction { get; init; }
+
+    /// <summary>After which length along the selvage the print begins again; null where that does not matter.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Length? RepeatAlong { get; init; }
+
+    /// <summary>After which length across the cloth the print begins again; null where that does not matter.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Length? RepeatAcross { get; init; }
+
+    /// <summary>Length of one panel along the selvage; null where the cloth is not printed in panels.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Length? PanelLength { get; init; }
+
+    /// <summary>Whether both sides are right sides, as of solids and woven stripes: a piece may lie on either.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public bool TwoSided { get; init; }
+}
+
+/// <summary>Which ways round a print may lie with its up along the selvage; common practice, no source.</summary>
+public enum PrintDirection
+{
+    /// <summary>Any way round.</summary>
+    Any,
+
+    /// <summary>Upright or upside down, as stripes along the selvage.</summary>
+    TwoWay,
+
+    /// <summary>Upright only, as houses or letters.</summary>
+    OneWay,
 }
 
 /// <summary>The kind of a print and the seed from which the project draws its own.</summary>
