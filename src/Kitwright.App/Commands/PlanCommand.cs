@@ -164,7 +164,7 @@ internal sealed class PlanningOptions
         }
 
         var (chosen, _) = Inputs.Find(quilt, parsed.GetValue(colorway));
-        return TechniqueComparison.Of(quilt, chosen, Read(parsed, quilt), FirstFit.Plan);
+        return TechniqueComparison.Of(quilt, chosen, Inputs.ReadStock(parsed.GetValue(stock)).Value?.Fabrics ?? [], Read(parsed, quilt), FirstFit.Plan);
     }
 
     public PlannedQuilt Plan(ParseResult parsed, string quiltPath, CancellationToken cancel) => PlanOf(parsed, quiltPath, cancel).Planned;

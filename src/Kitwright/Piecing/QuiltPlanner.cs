@@ -51,7 +51,8 @@ public static class QuiltPlanner
         var letters = new Letters(groups);
         var key = SwatchKey.Of(quilt, colorway, fabrics, letters);
         var design = Layout.Of(quilt);
-        var pieced = PiecingPlan.Of(quilt, design, letters, options.Terms, options.Techniques);
+        var prints = PrintRoles.Of(colorway, fabrics);
+        var pieced = PiecingPlan.Of(quilt, design, letters, options.Terms, options.Techniques, prints);
         if (pieced.Value is not { } parts)
         {
             return new(null, [.. key.Findings, .. pieced.Findings]);
@@ -66,7 +67,7 @@ public static class QuiltPlanner
         }
 
         ImmutableArray<ClothPlan> plans = [.. cloths.Select(c => c.Value!)];
-        var hash = PlanHash.Of(quilt, colorway, options);
+        var hash = PlanHash.Of(quilt, colorway, options, fabrics);
         return new(
             new(
                 quilt.Name,
@@ -93,7 +94,10 @@ public static class QuiltPlanner
                 parts.Binding,
                 parts.Backing,
                 NeedsOf.Plan(quilt, plans, parts, key.Fabrics)
-            ),
+            )
+            {
+                Prints = quilt.Prints,
+            },
             findings
         );
     }

@@ -56,7 +56,10 @@ internal sealed record SwatchKey(ImmutableArray<PlanFabric> Fabrics, ImmutableAr
                 number,
                 fabric?.Name ?? string.Join(", ", roles.Select(r => names[r].Name)),
                 fabric?.Color ?? PlainColors.Of(role)
-            );
+            )
+            {
+                Direction = fabric?.Direction ?? PrintDirection.Any,
+            };
         });
         return new([.. key], findings.ToImmutable());
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Kitwright.Fabrics;
 using Kitwright.Measure;
 using Kitwright.Plans;
 using Kitwright.Quilts;
@@ -18,8 +19,9 @@ public static class TechniqueComparison
         return PiecingPlan.Of(quilt, Layout.Of(quilt), letters, ClothTerms.Usual).Value?.UnitKinds ?? ImmutableSortedDictionary<string, int>.Empty;
     }
 
-    public static ImmutableArray<UnitTechniques> Of(Quilt quilt, Colorway? colorway, PlanOptions options, CutCloth cut)
+    public static ImmutableArray<UnitTechniques> Of(Quilt quilt, Colorway? colorway, ImmutableArray<Fabric> shelf, PlanOptions options, CutCloth cut)
     {
+        var prints = PrintRoles.Of(colorway, shelf);
         var letters = new Letters(SwatchKey.Groups(quilt, colorway, options.OneLengthPerFabric));
         var design = Layout.Of(quilt);
         if (Pieced(quilt).Value is not { } now)
@@ -34,7 +36,7 @@ public static class TechniqueComparison
             select new UnitTechniques(kind, now.UnitKinds[kind.Name], Chosen(quilt, kind, options), [.. kind.Techniques.Select(t => Figures(kind, t)).OfType<TechniqueFigures>()]),
         ];
 
-        Findings.Checked<Pieced> Pieced(Quilt changed) => PiecingPlan.Of(changed, design, letters, options.Terms, options.Techniques);
+        Findings.Checked<Pieced> Pieced(Quilt changed) => PiecingPlan.Of(changed, design, letters, options.Terms, options.Techniques, prints);
 
         TechniqueFigures? Figures(UnitKind kind, Technique technique)
         {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using Kitwright.Geometry;
 using Kitwright.Measure;
+using Kitwright.Plans;
 
 namespace Kitwright.Quilts;
 
@@ -31,6 +32,10 @@ public sealed record Quilt(
     /// <summary>How seams are pressed, by habit, where the usual one is overruled; null for none.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public ImmutableSortedDictionary<string, string>? Pressing { get; init; }
+
+    /// <summary>Where prints that have an up stand upright.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public PrintSetting Prints { get; init; }
 
     public Colorway? Colorway(string name) =>
         Colorways.FirstOrDefault(c => string.Equals(c.Name, name, StringComparison.OrdinalIgnoreCase));

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Kitwright.Measure;
+using Kitwright.Plans;
 
 namespace Kitwright.Quilts.Reading;
 
@@ -40,6 +41,7 @@ internal static class QuiltReader
             [.. fields.Optional("colorways")?.Items(0, QuiltLimits.Colorways).Select(ReadColorway) ?? []]
         )
         {
+            Prints = fields.Optional("prints")?.OneOf<PrintSetting>() ?? PrintSetting.InTheQuilt,
             Pressing = ReadTexts(fields.Optional("pressing")?.Entries(QuiltLimits.Habits) ?? []) is { Count: > 0 } pressing ? pressing : null,
         };
     }
