@@ -74,6 +74,7 @@ public static class Decisions
         decisions.AddRange(SettingDecisions.Of(quilt));
         decisions.AddRange(TechniqueDecisions.Of(quilt));
         decisions.AddRange(PressingDecisions.Of(quilt));
+        decisions.Add(PrintDecision.Of(quilt));
         return decisions.ToImmutable();
     }
 
