@@ -56,7 +56,7 @@ internal static class Labels
             [.. pieces.OrderBy(p => letters.Of(p.Role).Length).ThenBy(p => letters.Of(p.Role), StringComparer.Ordinal)],
             new([.. recipes.Select(r => Renamed(r, renamed))]),
             binding with { Piece = renamed[binding.Piece] },
-            BackingPanels.Of(quilt.Backing, design.Width, design.Height, terms, prints.Of(quilt.Backing.Role) != PrintDirection.Any),
+            BackingPanels.Of(quilt.Backing, design.Width, design.Height, terms, prints.Direction(quilt.Backing.Role) != PrintDirection.Any),
             PackagedBattings.Need(design.Width + (quilt.Backing.Overhang * 2), design.Height + (quilt.Backing.Overhang * 2))
         );
     }

@@ -18,7 +18,8 @@ internal sealed class Piecer(
     Letters letters,
     Length stripLength,
     TechniqueChoice choice,
-    IReadOnlyDictionary<string, int> wanted
+    IReadOnlyDictionary<string, int> wanted,
+    PrintRoles prints
 )
 {
     private readonly Dictionary<string, Draft> units = [];
@@ -28,7 +29,7 @@ internal sealed class Piecer(
     private readonly Dictionary<string, PathId> ids = [];
     private readonly HashSet<PathId> ragged = [];
     private readonly Dictionary<PathId, Polygon> outlines = [];
-    private readonly UnitWays ways = new(book, seams, letters, stripLength, choice, wanted);
+    private readonly UnitWays ways = new(book, seams, letters, stripLength, choice, wanted, prints);
 
     public IReadOnlyList<Draft> Drafts => drafts;
     public IReadOnlyList<Finding> Findings => findings;

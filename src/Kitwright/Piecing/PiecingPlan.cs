@@ -30,6 +30,11 @@ public static class PiecingPlan
 
         var choice = new TechniqueChoice(quilt.Techniques, shop ?? ImmutableSortedDictionary<string, string>.Empty);
         var upright = new UprightDesign(quilt, design, prints ?? PrintRoles.None);
+        if (upright.Faults().ToImmutableArray() is { IsEmpty: false } faults)
+        {
+            return Checked<Pieced>.Failed(faults);
+        }
+
         var first = Piece(quilt, design, letters, terms, choice, upright, ImmutableDictionary<string, int>.Empty);
         if (first.Piecer.Findings.Count > 0)
         {
@@ -64,7 +69,7 @@ public static class PiecingPlan
     {
         var seams = new Seams(quilt.Seam, quilt.RulerStep);
         var book = new PieceBook(quilt.RulerStep);
-        var piecer = new Piecer(book, seams, letters, terms.StripLength, choice, wanted);
+        var piecer = new Piecer(book, seams, letters, terms.StripLength, choice, wanted, upright.Prints);
         foreach (var block in design.Blocks)
         {
             foreach (var turned in upright.TurnsOf(block))

@@ -22,7 +22,7 @@ public static class PlanHash
     /// <param name="shelf">What it says of prints is a part of the problem.</param>
     public static string Of(Quilt quilt, Colorway? colorway, PlanOptions options, ImmutableArray<Fabric> shelf)
     {
-        var prints = PrintRoles.Of(colorway, shelf).Directions;
+        var prints = PrintRoles.Of(quilt, colorway, shelf).Prints;
         var text = string.Join(
             '\n',
             Engine,

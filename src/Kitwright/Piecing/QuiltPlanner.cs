@@ -47,19 +47,24 @@ public static class QuiltPlanner
         OpenSeams? openSeams = null
     )
     {
+        var prints = PrintRoles.Of(quilt, colorway, fabrics);
         var groups = SwatchKey.Groups(quilt, colorway, options.OneLengthPerFabric);
         var letters = new Letters(groups);
-        var key = SwatchKey.Of(quilt, colorway, fabrics, letters);
+        var key = SwatchKey.Of(quilt, colorway, fabrics, letters, prints);
         var design = Layout.Of(quilt);
-        var prints = PrintRoles.Of(colorway, fabrics);
         var pieced = PiecingPlan.Of(quilt, design, letters, options.Terms, options.Techniques, prints);
         if (pieced.Value is not { } parts)
         {
             return new(null, [.. key.Findings, .. pieced.Findings]);
         }
 
+        if (MatchedRooms.TooWide(parts, key.Fabrics, options.Terms).ToImmutableArray() is { IsEmpty: false } tooWide)
+        {
+            return new(null, [.. key.Findings, .. pieced.Findings, .. tooWide]);
+        }
+
         var problems = ClothProblems.Of(parts, key.Fabrics, options);
-        var cloths = problems.Select(p => LengthwiseFirst.Cut(p, cut)).ToArray();
+        var cloths = problems.Select(p => ClothProblems.Cut(p, cut)).ToArray();
         var findings = key.Findings.AddRange(PressingBook.Unknown(quilt.Pressing)).AddRange(pieced.Findings).AddRange(cloths.SelectMany(c => c.Findings));
         if (cloths.Any(c => c.Value is null))
         {

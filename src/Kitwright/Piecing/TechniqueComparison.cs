@@ -21,7 +21,7 @@ public static class TechniqueComparison
 
     public static ImmutableArray<UnitTechniques> Of(Quilt quilt, Colorway? colorway, ImmutableArray<Fabric> shelf, PlanOptions options, CutCloth cut)
     {
-        var prints = PrintRoles.Of(colorway, shelf);
+        var prints = PrintRoles.Of(quilt, colorway, shelf);
         var letters = new Letters(SwatchKey.Groups(quilt, colorway, options.OneLengthPerFabric));
         var design = Layout.Of(quilt);
         if (Pieced(quilt).Value is not { } now)
@@ -47,8 +47,8 @@ public static class TechniqueComparison
                 return null;
             }
 
-            var fabrics = letters.Groups.Select(roles => new PlanFabric(letters.Of(roles[0]), roles, null, "", "")).ToImmutableArray();
-            var cloths = ClothProblems.Of(pieced, fabrics, options).Select(problem => LengthwiseFirst.Cut(problem, cut).Value).ToArray();
+            var fabrics = letters.Groups.Select(roles => new PlanFabric(letters.Of(roles[0]), roles, null, "", "") { Match = prints.Of(roles[0]).Match, PanelLength = prints.Of(roles[0]).Panel }).ToImmutableArray();
+            var cloths = ClothProblems.Of(pieced, fabrics, options).Select(problem => ClothProblems.Cut(problem, cut).Value).ToArray();
             if (cloths.Any(cloth => cloth is null))
             {
                 return null;

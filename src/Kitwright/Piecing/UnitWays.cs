@@ -12,7 +12,8 @@ internal sealed class UnitWays(
     Letters letters,
     Length stripLength,
     TechniqueChoice choice,
-    IReadOnlyDictionary<string, int> wanted
+    IReadOnlyDictionary<string, int> wanted,
+    PrintRoles prints
 )
 {
     /// <summary>No technique makes a unit of more patches.</summary>
@@ -29,8 +30,17 @@ internal sealed class UnitWays(
 
     public void Note(Region region, UnitKind kind) => kinds[region.Key()] = kind;
 
-    public bool FitsOneStrip(Region region) =>
-        Length.Max(seams.Rectangle(region.Width), seams.Rectangle(region.Height)) <= stripLength;
+    /// <summary>Whether a plain piece is cut whole: no side longer than a strip; of a panel what the panel holds as it stands.</summary>
+    public bool FitsOneStrip(Region region)
+    {
+        Length width = seams.Rectangle(region.Width),
+            height = seams.Rectangle(region.Height);
+        return Length.Max(width, height) <= stripLength
+            || region.Items[0] is { Role: { } role, Up: { Quarters: { } quarters } }
+                && prints.Of(role).Panel is { } panel
+                && (quarters % 2 == 0 ? width : height) <= stripLength
+                && (quarters % 2 == 0 ? height : width) <= panel;
+    }
 
     /// <summary>A technique that fits in one of the four turns of the region and keeps its prints upright; its copies are turned back.</summary>
     public Program? Of(Region region)
@@ -136,9 +146,13 @@ internal sealed class UnitWays(
 
         if (region.Items is [{ Role: { } role } only] && Shapes.IsRectangle(only.Shape) && region.Width > region.Height && !FitsOneStrip(region) && seams.Rectangle(region.Height) <= stripLength)
         {
-            return JoinedStrip.Make(book, seams, letters, role, region.Width, region.Height, stripLength, copies: 2);
+            return JoinedStrip.Make(book, seams, letters, role, region.Width, region.Height, LongestStrip(only), copies: 2);
         }
 
         return null;
     }
+
+    /// <summary>Of a strip that lies level: where its length runs along the cloth, a printed panel ends it.</summary>
+    private Length LongestStrip(Item item) =>
+        item.Up is { Quarters: { } quarters } && quarters % 2 == 1 && prints.Of(item.Role!).Panel is { } panel ? Length.Min(stripLength, panel) : stripLength;
 }

@@ -15,6 +15,8 @@ internal sealed class UprightDesign(Quilt quilt, Design design, PrintRoles print
 {
     private readonly Dictionary<string, bool?> twoWay = [];
 
+    public PrintRoles Prints => prints;
+
     /// <summary>The quarter turns for which a block is made: once as drawn, and for each that turns a print.</summary>
     public IEnumerable<int> TurnsOf(BlockDesign block) =>
         OnlyTwoWay(block) is null ? [0] : design.Placements.Where(p => p.Block == block.Id).Select(TurnOf).Append(0).Distinct().Order();
@@ -53,16 +55,29 @@ internal sealed class UprightDesign(Quilt quilt, Design design, PrintRoles print
             yield return Finding.NoteOf("piecing.print-border", $"/borders/{border - 1}/grain", ("border", border));
         }
 
-        if (prints.Of(quilt.Binding.Role) != PrintDirection.Any)
+        if (prints.Direction(quilt.Binding.Role) != PrintDirection.Any)
         {
             yield return Finding.NoteOf("piecing.print-binding", "/binding/role");
         }
 
-        if (quilt.Backing.Seams == PanelSeams.Across && prints.Of(quilt.Backing.Role) != PrintDirection.Any)
+        foreach (var role in quilt.Roles.Where(role => role.Matched && prints.Of(role.Id).Match is null))
+        {
+            yield return Finding.NoteOf("piecing.match-none", $"/roles/{quilt.Roles.IndexOf(role)}/matched", ("role", role.Name));
+        }
+
+        if (quilt.Backing.Seams == PanelSeams.Across && prints.Direction(quilt.Backing.Role) != PrintDirection.Any)
         {
             yield return Finding.NoteOf("piecing.print-backing", "/backing/seams");
         }
     }
+
+    /// <summary>Along the selvage a border would be matched across, strip beside strip, which is not planned.</summary>
+    public IEnumerable<Finding> Faults() =>
+        from patch in design.Patches
+        let print = prints.Of(patch.Role)
+        where (print.Match is not null || print.Panel is not null) && InFrame(patch).Lengthwise
+        group print by InFrame(patch).Border into same
+        select Finding.Of(same.First().Match is null ? "piecing.panel-lengthwise" : "piecing.match-lengthwise", $"/borders/{same.Key - 1}/grain", ("border", same.Key));
 
     private static bool IsLaidAcross(Item item) => item.Up is not null && item.Shape.Bounds() is var (low, high) && high.X - low.X > high.Y - low.Y;
 
@@ -73,7 +88,7 @@ internal sealed class UprightDesign(Quilt quilt, Design design, PrintRoles print
     {
         if (!twoWay.TryGetValue(block.Id, out var known))
         {
-            PrintDirection[] directions = [.. block.Patches.Select(patch => prints.Of(patch.Role)).Where(d => d != PrintDirection.Any)];
+            PrintDirection[] directions = [.. block.Patches.Select(patch => prints.Direction(patch.Role)).Where(d => d != PrintDirection.Any)];
             twoWay[block.Id] = known = directions.Length == 0 ? null : directions.All(d => d == PrintDirection.TwoWay);
         }
 

@@ -47,6 +47,14 @@ public sealed record PlanFabric(string Letter, ImmutableArray<string> Roles, str
     /// <summary>Which ways round its print may lie.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
     public PrintDirection Direction { get; init; }
+
+    /// <summary>The repeats to which its pieces are matched; null where they show whatever comes.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public PrintMatch? Match { get; init; }
+
+    /// <summary>Length of one printed panel along the cloth; null where it is not printed in panels.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Length? PanelLength { get; init; }
 }
 
 /// <summary>Double-fold binding: strips joined on the diagonal into one.</summary>

@@ -43,7 +43,12 @@ public sealed record Quilt(
 
 /// <summary>What one fabric does in the quilt.</summary>
 /// <param name="Value">Where it stands between light and dark, as the designer wants it; null where it does not matter.</param>
-public sealed record Role(string Id, string Name, Value? Value);
+public sealed record Role(string Id, string Name, Value? Value)
+{
+    /// <summary>Whether each of its pieces is to show the same part of the print, where its fabric has a repeat.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public bool Matched { get; init; }
+}
 
 public enum Value
 {

@@ -75,6 +75,7 @@ public static class Decisions
         decisions.AddRange(TechniqueDecisions.Of(quilt));
         decisions.AddRange(PressingDecisions.Of(quilt));
         decisions.Add(PrintDecision.Of(quilt));
+        decisions.AddRange(MatchDecisions.Of(quilt));
         return decisions.ToImmutable();
     }
 

@@ -76,7 +76,7 @@ internal static class QuiltReader
     public static Role ReadRole(Node node)
     {
         using var fields = node.Fields();
-        return new(fields.Required("id").Id(), fields.Required("name").Text(), fields.Optional("value")?.OneOf<Value>());
+        return new(fields.Required("id").Id(), fields.Required("name").Text(), fields.Optional("value")?.OneOf<Value>()) { Matched = fields.Optional("matched")?.Flag() ?? false };
     }
 
     private static ImmutableSortedDictionary<string, string> ReadTechniques(Node? node) =>
