@@ -29,7 +29,7 @@ public sealed class MatchedPlansTest
     {
         foreach (var quilt in Demo())
         {
-            foreach (var role in quilt.Blocks.SelectMany(b => b.Patches).Select(p => p.Role).Distinct().Take(2))
+            foreach (var role in quilt.Blocks.SelectMany(b => b.Patches).Select(p => p.Role).Distinct().Take(1))
             {
                 var plan = Planned(quilt, role, along, across).Value!;
                 Assert.Empty(PlanChecker.Check(plan).Findings);
