@@ -1,5 +1,7 @@
 using Kitwright.Cutting;
+using Kitwright.Fabrics;
 using Kitwright.Measure;
+using Kitwright.Plans;
 using Kitwright.Shop.Rows;
 using Kitwright.Words;
 using Microsoft.EntityFrameworkCore;
@@ -78,6 +80,7 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options) : DbConte
         fabric.Property(f => f.Name).HasMaxLength(NameLength);
         fabric.Property(f => f.Color).HasMaxLength(7);
         fabric.Property(f => f.Second).HasMaxLength(7);
+        fabric.Property(f => f.Direction).HasDefaultValue(PrintDirection.Any);
     }
 
     private static void MapBolts(EntityTypeBuilder<BoltRow> bolt)

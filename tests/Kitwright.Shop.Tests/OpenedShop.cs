@@ -1,5 +1,6 @@
 using Kitwright.Fabrics;
 using Kitwright.Measure;
+using Kitwright.Plans;
 using Kitwright.Shop.Ledger;
 using Xunit;
 
@@ -42,7 +43,15 @@ internal sealed class OpenedShop : IDisposable
         );
 
     public static Fabric Fabric(string number, long price = 1299) =>
-        new(number, number + " name", Length.Inches(44), price, "#3a5f8c", new(PrintKind.Dots, "#ffffff", 7)) { PutUp = Length.Yards(12) };
+        new(number, number + " name", Length.Inches(44), price, "#3a5f8c", new(PrintKind.Dots, "#ffffff", 7))
+        {
+            PutUp = Length.Yards(12),
+            Direction = PrintDirection.OneWay,
+            RepeatAlong = Length.Inches(12, 3, 8),
+            RepeatAcross = Length.Inches(6),
+            PanelLength = Length.Inches(24),
+            TwoSided = true,
+        };
 
     public async Task Stock() =>
         Assert.True((await Store.Stock.Import(Guid.NewGuid(), "Wren", Shelf(), dryRun: false, Cancel)).Good);

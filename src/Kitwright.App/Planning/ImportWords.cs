@@ -27,7 +27,9 @@ public static class ImportWords
             ("number", fabric.Number),
             ("name", fabric.Name),
             ("width", fabric.Width),
-            ("price", PriceText.Of(fabric.PricePerYard))
+            ("price", PriceText.Of(fabric.PricePerYard)),
+            ("printed", FabricWords.Facts(fabric).IsEmpty ? "no" : "yes"),
+            ("how", FabricWords.Facts(fabric))
         );
 
     public static Message Changed(FabricChange change) =>
@@ -81,6 +83,12 @@ public static class ImportWords
                 ("known", after.PutUp is null ? "no" : "yes"),
                 ("after", after.PutUp ?? Measure.Length.Zero)
             );
+        }
+
+        var how = FabricWords.Facts(after);
+        if (!how.SequenceEqual(FabricWords.Facts(before)))
+        {
+            yield return Message.Of("stock.import.printed", ("printed", how.IsEmpty ? "no" : "yes"), ("how", how));
         }
     }
 

@@ -2,6 +2,7 @@
 using System;
 using System.Reflection;
 using Kitwright.Fabrics;
+using Kitwright.Plans;
 using Kitwright.Shop.Rows;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Metadata;
@@ -20,7 +21,7 @@ namespace Kitwright.Shop.Compiled
                 "Kitwright.Shop.Rows.FabricRow",
                 typeof(FabricRow),
                 baseEntityType,
-                propertyCount: 10,
+                propertyCount: 15,
                 keyCount: 1);
 
             var number = runtimeEntityType.AddProperty(
@@ -45,12 +46,30 @@ namespace Kitwright.Shop.Compiled
                 fieldInfo: typeof(FabricRow).GetField("<Demo>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 sentinel: false);
 
+            var direction = runtimeEntityType.AddProperty(
+                "Direction",
+                typeof(PrintDirection),
+                propertyInfo: typeof(FabricRow).GetProperty("Direction", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(FabricRow).GetField("<Direction>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                valueGenerated: ValueGenerated.OnAdd,
+                maxLength: 100,
+                providerPropertyType: typeof(string));
+            direction.SetSentinelFromProviderValue("Any");
+            direction.AddAnnotation("Relational:DefaultValue", PrintDirection.Any);
+
             var name = runtimeEntityType.AddProperty(
                 "Name",
                 typeof(string),
                 propertyInfo: typeof(FabricRow).GetProperty("Name", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 fieldInfo: typeof(FabricRow).GetField("<Name>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 maxLength: 200);
+
+            var panelTicks = runtimeEntityType.AddProperty(
+                "PanelTicks",
+                typeof(long?),
+                propertyInfo: typeof(FabricRow).GetProperty("PanelTicks", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(FabricRow).GetField("<PanelTicks>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true);
 
             var pricePerYard = runtimeEntityType.AddProperty(
                 "PricePerYard",
@@ -75,6 +94,20 @@ namespace Kitwright.Shop.Compiled
                 fieldInfo: typeof(FabricRow).GetField("<PutUpTicks>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 nullable: true);
 
+            var repeatAcrossTicks = runtimeEntityType.AddProperty(
+                "RepeatAcrossTicks",
+                typeof(long?),
+                propertyInfo: typeof(FabricRow).GetProperty("RepeatAcrossTicks", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(FabricRow).GetField("<RepeatAcrossTicks>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true);
+
+            var repeatAlongTicks = runtimeEntityType.AddProperty(
+                "RepeatAlongTicks",
+                typeof(long?),
+                propertyInfo: typeof(FabricRow).GetProperty("RepeatAlongTicks", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(FabricRow).GetField("<RepeatAlongTicks>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true);
+
             var second = runtimeEntityType.AddProperty(
                 "Second",
                 typeof(string),
@@ -88,6 +121,13 @@ namespace Kitwright.Shop.Compiled
                 propertyInfo: typeof(FabricRow).GetProperty("Seed", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 fieldInfo: typeof(FabricRow).GetField("<Seed>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 sentinel: 0);
+
+            var twoSided = runtimeEntityType.AddProperty(
+                "TwoSided",
+                typeof(bool),
+                propertyInfo: typeof(FabricRow).GetProperty("TwoSided", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(FabricRow).GetField("<TwoSided>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                sentinel: false);
 
             var widthTicks = runtimeEntityType.AddProperty(
                 "WidthTicks",

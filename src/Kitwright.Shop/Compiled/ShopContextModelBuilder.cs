@@ -11,7 +11,7 @@ namespace Kitwright.Shop.Compiled
     public partial class ShopContextModel
     {
         private ShopContextModel()
-            : base(skipDetectChanges: false, modelId: new Guid("4e542539-fc2a-4d4e-b48d-53cb62939745"), entityTypeCount: 10)
+            : base(skipDetectChanges: false, modelId: new Guid("a00a45b6-f216-4ce1-b60b-ce34b46521f9"), entityTypeCount: 10)
         {
         }
 

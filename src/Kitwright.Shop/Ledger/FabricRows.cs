@@ -10,7 +10,12 @@ internal static class FabricRows
     public static Fabric Read(FabricRow row) =>
         new(row.Number, row.Name, Length.Ticks(row.WidthTicks), row.PricePerYard, row.Color, new(row.Print, row.Second, row.Seed))
         {
-            PutUp = row.PutUpTicks is { } ticks ? Length.Ticks(ticks) : null,
+            PutUp = Known(row.PutUpTicks),
+            Direction = row.Direction,
+            RepeatAlong = Known(row.RepeatAlongTicks),
+            RepeatAcross = Known(row.RepeatAcrossTicks),
+            PanelLength = Known(row.PanelTicks),
+            TwoSided = row.TwoSided,
         };
 
     public static FabricRow New(Fabric fabric, bool demo)
@@ -42,5 +47,12 @@ internal static class FabricRows
         row.Second = fabric.Print.Second;
         row.Seed = fabric.Print.Seed;
         row.PutUpTicks = fabric.PutUp?.InTicks();
+        row.Direction = fabric.Direction;
+        row.RepeatAlongTicks = fabric.RepeatAlong?.InTicks();
+        row.RepeatAcrossTicks = fabric.RepeatAcross?.InTicks();
+        row.PanelTicks = fabric.PanelLength?.InTicks();
+        row.TwoSided = fabric.TwoSided;
     }
+
+    private static Length? Known(long? ticks) => ticks is { } held ? Length.Ticks(held) : null;
 }

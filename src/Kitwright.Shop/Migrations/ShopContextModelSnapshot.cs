@@ -176,10 +176,20 @@ namespace Kitwright.Shop.Migrations
                     b.Property<bool>("Demo")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("Direction")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT")
+                        .HasDefaultValue("Any");
+
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasMaxLength(200)
                         .HasColumnType("TEXT");
+
+                    b.Property<long?>("PanelTicks")
+                        .HasColumnType("INTEGER");
 
                     b.Property<long>("PricePerYard")
                         .HasColumnType("INTEGER");
@@ -192,12 +202,21 @@ namespace Kitwright.Shop.Migrations
                     b.Property<long?>("PutUpTicks")
                         .HasColumnType("INTEGER");
 
+                    b.Property<long?>("RepeatAcrossTicks")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("RepeatAlongTicks")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("Second")
                         .IsRequired()
                         .HasMaxLength(7)
                         .HasColumnType("TEXT");
 
                     b.Property<int>("Seed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("TwoSided")
                         .HasColumnType("INTEGER");
 
                     b.Property<long>("WidthTicks")

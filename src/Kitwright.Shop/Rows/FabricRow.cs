@@ -1,4 +1,5 @@
 using Kitwright.Fabrics;
+using Kitwright.Plans;
 
 namespace Kitwright.Shop.Rows;
 
@@ -14,5 +15,10 @@ public sealed class FabricRow
     public required string Second { get; set; }
     public required int Seed { get; set; }
     public required long? PutUpTicks { get; set; }
+    public PrintDirection Direction { get; set; }
+    public long? RepeatAlongTicks { get; set; }
+    public long? RepeatAcrossTicks { get; set; }
+    public long? PanelTicks { get; set; }
+    public bool TwoSided { get; set; }
     public required bool Demo { get; init; }
 }

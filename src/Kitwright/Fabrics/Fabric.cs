@@ -1,4 +1,6 @@
+using System.Text.Json.Serialization;
 using Kitwright.Measure;
+using Kitwright.Plans;
 
 namespace Kitwright.Fabrics;
 
@@ -13,6 +15,26 @@ public sealed record Fabric(string Number, string Name, Length Width, long Price
     /// <summary>The length of a new bolt as its maker sells it; null where the shop's usual put-up is to be taken.</summary>
     /// <remarks>Put-ups vary from 8 to 25 yd between makers ([ITDQ], [CSQ], [CCLOUD]), so it is never assumed.</remarks>
     public Length? PutUp { get; init; }
+
+    /// <summary>Which ways round the print may lie.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public PrintDirection Direction { get; init; }
+
+    /// <summary>After which length along the selvage the print begins again; null where that does not matter.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Length? RepeatAlong { get; init; }
+
+    /// <summary>After which length across the cloth the print begins again; null where that does not matter.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Length? RepeatAcross { get; init; }
+
+    /// <summary>Length of one panel along the selvage; null where the cloth is not printed in panels.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Length? PanelLength { get; init; }
+
+    /// <summary>Whether both sides are right sides, as of solids and woven stripes: a piece may lie on either.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public bool TwoSided { get; init; }
 }
 
 /// <summary>The kind of a print and the seed from which the project draws its own.</summary>

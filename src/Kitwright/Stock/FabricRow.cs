@@ -1,5 +1,6 @@
 using Kitwright.Fabrics;
 using Kitwright.Measure;
+using Kitwright.Plans;
 
 namespace Kitwright.Stock;
 
@@ -15,6 +16,11 @@ internal sealed class FabricRow(string number)
     private string? second;
     private int? seed;
     private Length? putUp;
+    private PrintDirection? direction;
+    private Length? repeatAlong;
+    private Length? repeatAcross;
+    private Length? panel;
+    private bool? twoSided;
 
     /// <summary>How many of its bolts had no id of their own.</summary>
     public int UnnamedBolts { get; set; }
@@ -29,6 +35,15 @@ internal sealed class FabricRow(string number)
         Take(cells, StockColumn.Second, ref second, cells.Color(StockColumn.Second));
         Take(cells, StockColumn.Seed, ref seed, cells.Seed(StockColumn.Seed));
         Take(cells, StockColumn.PutUp, ref putUp, cells.Length(StockColumn.PutUp, optional: true));
+        Take(cells, StockColumn.Direction, ref direction, cells.Direction(StockColumn.Direction));
+        Take(cells, StockColumn.RepeatAlong, ref repeatAlong, cells.Length(StockColumn.RepeatAlong, optional: true));
+        Take(cells, StockColumn.RepeatAcross, ref repeatAcross, cells.Length(StockColumn.RepeatAcross, optional: true));
+        Take(cells, StockColumn.Panel, ref panel, cells.Length(StockColumn.Panel, optional: true));
+        Take(cells, StockColumn.TwoSided, ref twoSided, cells.YesOrNo(StockColumn.TwoSided));
+        if (!cells.IsEmpty(StockColumn.RepeatAcross) && repeatAcross > width)
+        {
+            cells.Report("stock.repeat-too-wide", ("repeat", repeatAcross!.Value), ("width", width!.Value));
+        }
         Miss(cells, StockColumn.Width, width is null);
         Miss(cells, StockColumn.Price, price is null);
         Miss(cells, StockColumn.Color, color is null);
@@ -45,6 +60,11 @@ internal sealed class FabricRow(string number)
         )
         {
             PutUp = putUp,
+            Direction = direction ?? PrintDirection.Any,
+            RepeatAlong = repeatAlong,
+            RepeatAcross = repeatAcross,
+            PanelLength = panel,
+            TwoSided = twoSided ?? false,
         };
 
     private void Take<T>(StockCells cells, StockColumn column, ref T? held, T? value)

@@ -26,6 +26,11 @@ public static class LeftOut
         {
             Name = Has(StockColumn.Name) ? fabric.Name : held.Name,
             PutUp = Has(StockColumn.PutUp) ? fabric.PutUp : held.PutUp,
+            Direction = Has(StockColumn.Direction) ? fabric.Direction : held.Direction,
+            RepeatAlong = Has(StockColumn.RepeatAlong) ? fabric.RepeatAlong : held.RepeatAlong,
+            RepeatAcross = Has(StockColumn.RepeatAcross) ? fabric.RepeatAcross : held.RepeatAcross,
+            PanelLength = Has(StockColumn.Panel) ? fabric.PanelLength : held.PanelLength,
+            TwoSided = Has(StockColumn.TwoSided) ? fabric.TwoSided : held.TwoSided,
             Print = new(
                 Has(StockColumn.Print) ? fabric.Print.Kind : held.Print.Kind,
                 Has(StockColumn.Second) ? fabric.Print.Second : held.Print.Second,

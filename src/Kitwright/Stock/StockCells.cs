@@ -2,6 +2,7 @@ using System.Numerics;
 using Kitwright.Fabrics;
 using Kitwright.Findings;
 using Kitwright.Measure;
+using Kitwright.Plans;
 
 namespace Kitwright.Stock;
 
@@ -43,7 +44,7 @@ internal sealed class StockCells(TableRow row, StockColumns columns, bool commaI
     private string Raw(StockColumn column) =>
         columns.Positions.TryGetValue(column, out var at) && at < row.Cells.Length ? row.Cells[at].Trim() : "";
 
-    /// <summary>A width (bare: inches) or a length on hand (bare: yards), rounded down to the stored grid.</summary>
+    /// <summary>A length on hand or of a new bolt (bare: yards), or any other (bare: inches), rounded down to the stored grid.</summary>
     public Length? Length(StockColumn column, bool optional = false)
     {
         if (Number(column, optional) is not { } text)
@@ -51,8 +52,8 @@ internal sealed class StockCells(TableRow row, StockColumns columns, bool commaI
             return null;
         }
 
-        var isWidth = column == StockColumn.Width;
-        if (!LengthText.TryParse(text, out var length, isWidth ? LengthUnit.Inch : LengthUnit.Yard))
+        var ofBolts = column is StockColumn.Yards or StockColumn.PutUp;
+        if (!LengthText.TryParse(text, out var length, ofBolts ? LengthUnit.Yard : LengthUnit.Inch))
         {
             Report("stock.not-a-length", ("column", StockColumns.NameOf(column)), ("text", text));
             return null;
@@ -65,7 +66,7 @@ internal sealed class StockCells(TableRow row, StockColumns columns, bool commaI
             return null;
         }
 
-        var most = isWidth ? WidestCloth : LongestBolt;
+        var most = ofBolts ? LongestBolt : WidestCloth;
         if (length > most)
         {
             Report("stock.too-long", ("column", StockColumns.NameOf(column)), ("text", text), ("most", most));
@@ -131,6 +132,48 @@ internal sealed class StockCells(TableRow row, StockColumns columns, bool commaI
         }
 
         return kind;
+    }
+
+    /// <summary>"one-way", "two-way" or "any".</summary>
+    public PrintDirection? Direction(StockColumn column)
+    {
+        if (Text(column) is not { } text)
+        {
+            return null;
+        }
+
+        switch (text.Replace(" ", "").Replace("-", "").ToLowerInvariant())
+        {
+            case "oneway":
+                return PrintDirection.OneWay;
+            case "twoway":
+                return PrintDirection.TwoWay;
+            case "any":
+                return PrintDirection.Any;
+            default:
+                Report("stock.not-a-direction", ("text", text));
+                return null;
+        }
+    }
+
+    /// <summary>"yes" or "no", and what else says so.</summary>
+    public bool? YesOrNo(StockColumn column)
+    {
+        if (Text(column) is not { } text)
+        {
+            return null;
+        }
+
+        switch (text.ToLowerInvariant())
+        {
+            case "yes" or "y" or "1" or "true":
+                return true;
+            case "no" or "n" or "0" or "false":
+                return false;
+            default:
+                Report("stock.not-yes-or-no", ("column", StockColumns.NameOf(column)), ("text", text));
+                return null;
+        }
     }
 
     public int? Seed(StockColumn column)

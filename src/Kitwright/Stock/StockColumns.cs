@@ -18,6 +18,11 @@ public enum StockColumn
     Second,
     Seed,
     PutUp,
+    Direction,
+    RepeatAlong,
+    RepeatAcross,
+    Panel,
+    TwoSided,
 }
 
 /// <summary>Which column of a file holds what: by name, or as matched by hand.</summary>
@@ -53,6 +58,11 @@ public sealed record StockColumns(ImmutableSortedDictionary<StockColumn, int> Po
         [StockColumn.Second] = ["second"],
         [StockColumn.Seed] = ["seed"],
         [StockColumn.PutUp] = ["put-up", "putup"],
+        [StockColumn.Direction] = ["direction"],
+        [StockColumn.RepeatAlong] = ["repeat-along"],
+        [StockColumn.RepeatAcross] = ["repeat-across"],
+        [StockColumn.Panel] = ["panel"],
+        [StockColumn.TwoSided] = ["two-sided"],
     }.ToImmutableDictionary();
 
     public static string NameOf(StockColumn column) => Names[column][0];

@@ -3,6 +3,7 @@ using System.Text;
 using Kitwright.Fabrics;
 using Kitwright.Findings;
 using Kitwright.Measure;
+using Kitwright.Plans;
 using Kitwright.Stock;
 using Kitwright.Words;
 using Xunit;
@@ -100,6 +101,48 @@ public sealed class StockCsvTest
         var finding = OnlyFinding("fabric,lot,width,yards,price,color\nG,L,44,3,9,#112233\n" + line + "\n");
         Assert.Equal(rule, finding.Rule);
         Assert.Equal("line 3", finding.Place);
+    }
+
+    [Theory]
+    [InlineData("one-way", PrintDirection.OneWay)]
+    [InlineData("Two way", PrintDirection.TwoWay)]
+    [InlineData("any", PrintDirection.Any)]
+    [InlineData("", PrintDirection.Any)]
+    public void A_fabric_says_how_it_is_printed(string direction, PrintDirection expected)
+    {
+        var text = Header.Replace("seed", "direction,repeat-along,repeat-across,panel,two-sided", StringComparison.Ordinal);
+        var fabric = Assert.Single(Read(text + $"F,,L,B,44,5,9,#112233,,,{direction},12 3/8,10 cm,2/3 yd,yes\n").Value!.Fabrics);
+        Assert.Equal(expected, fabric.Direction);
+        Assert.Equal(Length.Inches(12, 3, 8), fabric.RepeatAlong);
+        Assert.Equal(Length.Inches(new Rational(1000, 254)), fabric.RepeatAcross);
+        Assert.Equal(Length.Inches(24), fabric.PanelLength);
+        Assert.True(fabric.TwoSided);
+    }
+
+    [Fact]
+    public void What_is_not_said_of_a_print_does_not_matter()
+    {
+        var fabric = Assert.Single(Read(Header + "F,,L,B1,44,5,9,#112233,,,\n").Value!.Fabrics);
+        Assert.Empty(FabricWords.Facts(fabric));
+        Assert.Equal((PrintDirection.Any, null, null, null, false), (fabric.Direction, fabric.RepeatAlong, fabric.RepeatAcross, fabric.PanelLength, fabric.TwoSided));
+    }
+
+    [Fact]
+    public void A_file_without_the_columns_keeps_what_is_on_record()
+    {
+        var held = new Fabric("F", "Tide", Length.Inches(44), 900, "#112233", new(PrintKind.Solid, "#112233", 1))
+        {
+            Direction = PrintDirection.OneWay,
+            RepeatAlong = Length.Inches(6),
+            RepeatAcross = Length.Inches(4),
+            PanelLength = Length.Inches(24),
+            TwoSided = true,
+        };
+        var bytes = Encoding.UTF8.GetBytes(Header + "F,,L,B1,44,5,9,#112233,,,\n");
+        var columns = StockColumns.Match(new(1, [.. Header.Trim().Split(',')])).Value!;
+        var kept = Assert.Single(LeftOut.Kept(StockCsv.Read(bytes).Value!, new([held], []), columns).Fabrics);
+        Assert.Equal(FabricWords.Facts(held), FabricWords.Facts(kept));
+        Assert.Equal(4, FabricWords.Facts(kept).Length);
     }
 
     [Fact]
