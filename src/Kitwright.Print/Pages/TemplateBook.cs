@@ -82,9 +82,10 @@ public static class TemplateBook
         var picture = TemplatePicture.Of(piece);
         var heading = Texts.Heading(words.Say("template.piece", ("label", piece.Label), ("block", piece.Block), ("role", piece.Role), ("count", piece.Count)));
         var alternative = words.Say("template.alt", ("label", piece.Label), ("block", piece.Block));
+        var hand = piece.HasHand ? Texts.Small(words.Say("template.hand", ("mirror", piece.Mirror ?? "none"))) : null;
         if (Fits(picture, width, height))
         {
-            return [new Together(Stack.Of(6, heading, Figure(picture, alternative)))];
+            return [new Together(Stack.Of(6, [heading, .. OrNone(hand), Figure(picture, alternative)]))];
         }
 
         // Larger than the sheet: on several, each with the lines at which they are joined.
@@ -93,12 +94,17 @@ public static class TemplateBook
         return tiles.Select(tile => new Together(
             Stack.Of(
                 6,
-                tile.Number == 1 ? heading : Texts.Heading(words.Say("template.sheet", ("label", piece.Label), ("number", tile.Number), ("count", tiles.Length))),
-                Texts.Small(words.Say("template.tiles", ("number", tile.Number), ("count", tiles.Length), ("across", across))),
-                Figure(TiledTemplate.Of(piece, tile), alternative)
+                [
+                    tile.Number == 1 ? heading : Texts.Heading(words.Say("template.sheet", ("label", piece.Label), ("number", tile.Number), ("count", tiles.Length))),
+                    .. OrNone(tile.Number == 1 ? hand : null),
+                    Texts.Small(words.Say("template.tiles", ("number", tile.Number), ("count", tiles.Length), ("across", across))),
+                    Figure(TiledTemplate.Of(piece, tile), alternative),
+                ]
             )
         ));
     }
+
+    private static IEnumerable<Element> OrNone(Element? element) => element is null ? [] : [element];
 
     private static IEnumerable<Element> Foundation(Quilt quilt, BlockDesign block, ImmutableArray<int> order, double seam, double width, double height, Catalog words)
     {
