@@ -25,6 +25,9 @@ public static class TemplateBook
     /// <summary>A heading of two lines and two lines of small print over a tile.</summary>
     private const double AboveTile = 90;
 
+    /// <summary>Two lines more, where a template says its hand.</summary>
+    private const double AboveHanded = 26;
+
     /// <summary>A foundation of two sections is a seam like any other.</summary>
     private const int FewestSections = 3;
 
@@ -89,7 +92,7 @@ public static class TemplateBook
         }
 
         // Larger than the sheet: on several, each with the lines at which they are joined.
-        var tiles = SheetTiles.Of(picture.Width, picture.Height, width, height - AboveTile);
+        var tiles = SheetTiles.Of(picture.Width, picture.Height, width, height - AboveTile - (hand is null ? 0 : AboveHanded));
         var across = tiles.Max(tile => tile.Column) + 1;
         return tiles.Select(tile => new Together(
             Stack.Of(
