@@ -35,6 +35,28 @@ public sealed class DirectionalPlansTest
         Assert.All(blocks, block => Comes(Turned(Of(block)), direction, setting));
     }
 
+    /// <summary>Prints of all kinds beside one another, techniques, turns and mirror images by dice; every eighth block of the book.</summary>
+    [Fact]
+    public void Prints_of_all_kinds_may_lie_beside_one_another()
+    {
+        var dice = new Random(8);
+        foreach (var block in BlockBook.All.Where(block => !block.Patches.Any(p => !p.Arcs.IsEmpty)).Where((_, i) => i % 8 == 3))
+        {
+            var quilt = Turned(Of(block));
+            quilt = quilt with
+            {
+                Prints = (PrintSetting)dice.Next(2),
+                Techniques = TechniqueBook.Kinds.ToImmutableSortedDictionary(kind => kind.Name, kind => kind.Techniques[dice.Next(kind.Techniques.Length)].Name, StringComparer.Ordinal),
+                Setting = quilt.Setting with { Cells = [.. quilt.Setting.Cells.Select(row => row.Select(cell => cell with { Mirror = dice.Next(3) == 0 }).ToImmutableArray())] },
+            };
+            ImmutableArray<Fabric> shelf = [.. Shelf(quilt, PrintDirection.Any).Select(fabric => fabric with { Direction = (PrintDirection)dice.Next(3) })];
+            var planned = QuiltPlanner.Plan(quilt, Colorway(quilt), shelf, PlanOptions.Usual with { OneLengthPerFabric = true }, FirstFit.Plan);
+            Assert.True(planned.Value is not null, $"{quilt.Name}: {string.Join("; ", planned.Findings.Take(3).Select(f => $"{f.Rule} {f.Place}"))}");
+            var findings = PlanChecker.Check(planned.Value!).Findings;
+            Assert.True(findings.IsEmpty, $"{quilt.Name}: {string.Join("; ", findings.Take(3).Select(f => $"{f.Rule} {f.Place}"))}");
+        }
+    }
+
     [Theory]
     [MemberData(nameof(Ways))]
     public void Every_print_stands_upright_in_the_demo_quilts(PrintDirection direction, PrintSetting setting, int from)
