@@ -33,7 +33,16 @@ internal static class BoundRules
             return;
         }
 
-        var least = proof.Duals.IsEmpty ? AreaBound.Of(grid) : FarleyBound.Of(grid, proof.Scale);
+        var given =
+            proof.Cases is { } cases ? CaseBound.Of(cloth, grid, cases)
+            : proof.Duals.IsEmpty ? AreaBound.Of(grid)
+            : FarleyBound.Of(grid, proof.Scale);
+        if (given is not { } least)
+        {
+            findings.Add("check.cloth.bound-cases", place);
+            return;
+        }
+
         var bound = proof.Unit * new Rational(NextSum.Of(grid.Heights, least), 1);
         // What a search added to the bound is its word; that it added something is not.
         var agrees = searched ? bound < proof.Bound : bound == proof.Bound;

@@ -27,7 +27,7 @@ internal static class FarleyBound
     }
 
     /// <summary>The bounded knapsack, ways entering from the lowest to the highest, read off after each height.</summary>
-    private static IEnumerable<(long Height, long Value)> BestByHeight(Grid grid)
+    public static IEnumerable<(long Height, long Value)> BestByHeight(Grid grid)
     {
         var common = grid.Ways.Aggregate(0L, (g, way) => (long)BigInteger.GreatestCommonDivisor(g, way.Width));
         if (common == 0)

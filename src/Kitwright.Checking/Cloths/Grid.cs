@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Numerics;
 using Kitwright.Checking.Exact;
 using Kitwright.Measure;
@@ -14,15 +15,18 @@ namespace Kitwright.Checking.Cloths;
 internal sealed record Grid(long Width, Way[] Ways, long[] Heights, BigInteger Area, BigInteger Worth)
 {
     /// <summary>Null where the proof's figures cannot be what they should be.</summary>
-    public static Grid? Of(ClothPlan cloth)
+    public static Grid? Of(ClothPlan cloth) => Of(cloth, cloth.Proof.Duals);
+
+    /// <param name="duals">One per demand; empty where none are given.</param>
+    public static Grid? Of(ClothPlan cloth, ImmutableArray<long> duals)
     {
         var proof = cloth.Proof;
         if (
             proof.Unit.Sign <= 0
             || proof.Scale <= 0
-            || (!proof.Duals.IsEmpty && proof.Duals.Length != cloth.Demand.Length)
-            || proof.Duals.Any(d => d < 0)
-            || (!proof.Duals.IsEmpty && cloth.Terms.Stages != 2)
+            || (!duals.IsEmpty && duals.Length != cloth.Demand.Length)
+            || duals.Any(d => d < 0)
+            || (!duals.IsEmpty && cloth.Terms.Stages != 2)
         )
         {
             return null;
@@ -53,13 +57,13 @@ internal sealed record Grid(long Width, Way[] Ways, long[] Heights, BigInteger A
                 return null;
             }
 
-            var dual = proof.Duals.IsEmpty ? 0 : proof.Duals[i];
+            var dual = duals.IsEmpty ? 0 : duals[i];
             area += w.Numerator * h.Numerator * demand.Count;
             worth += (BigInteger)dual * demand.Count;
-            Add(ways, w, h, demand.Count, dual, width);
+            Add(ways, i, w, h, demand.Count, dual, width);
             if (demand.MayTurn && w != h)
             {
-                Add(ways, h, w, demand.Count, dual, width);
+                Add(ways, i, h, w, demand.Count, dual, width);
             }
         }
 
@@ -67,11 +71,11 @@ internal sealed record Grid(long Width, Way[] Ways, long[] Heights, BigInteger A
         return new(width, sorted, [.. sorted.Select(v => v.Height).Distinct()], area, worth);
     }
 
-    private static void Add(List<Way> ways, Rational w, Rational h, int count, long dual, long width)
+    private static void Add(List<Way> ways, int demand, Rational w, Rational h, int count, long dual, long width)
     {
         if (count > 0 && w <= width)
         {
-            ways.Add(new(Whole(w.Numerator), Whole(h.Numerator), count, dual));
+            ways.Add(new(demand, Whole(w.Numerator), Whole(h.Numerator), count, dual));
         }
     }
 
@@ -79,4 +83,5 @@ internal sealed record Grid(long Width, Way[] Ways, long[] Heights, BigInteger A
 }
 
 /// <summary>One way to lay a piece: width along the strip, height, how many are wanted, and the dual of each.</summary>
-internal readonly record struct Way(long Width, long Height, int Count, long Dual);
+/// <param name="Demand">Index of the demand.</param>
+internal readonly record struct Way(int Demand, long Width, long Height, int Count, long Dual);

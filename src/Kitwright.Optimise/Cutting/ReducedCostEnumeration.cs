@@ -23,17 +23,19 @@ internal sealed class ReducedCostEnumeration
 
     private readonly StripGrid grid;
     private readonly WorkMeter meter;
-    private readonly ImmutableArray<long> values;
     private readonly long scale;
+    private readonly long[] values;
+    private readonly long[] prices;
     private readonly long[][] best;
     private readonly int[] copies;
     private readonly int[] copiesOfPiece;
-    private readonly Int128 worth;
     private readonly Dictionary<Column, Found> found = [];
+    private Int128 worth;
     private long target;
     private long lowest;
     private long least;
     private int height;
+    private long price;
     private int most;
     private int waysUpToHeight;
     private int nodes;
@@ -44,15 +46,31 @@ internal sealed class ReducedCostEnumeration
         this.grid = grid;
         this.meter = meter;
         this.scale = scale;
-        values = [.. grid.Ways.Select(way => duals[way.Piece])];
+        values = new long[grid.Ways.Length];
+        prices = new long[grid.Heights.Length];
         copies = new int[grid.Ways.Length];
         copiesOfPiece = new int[grid.Pieces.Length];
-        for (var piece = 0; piece < duals.Length; piece++)
+        best = [.. Enumerable.Range(0, grid.Ways.Length + 1).Select(_ => new long[grid.Width + 1])];
+        Value(duals, [.. grid.Heights.Select(_ => 0L)], BranchedBound.WorthOf(grid, new(duals, []), [], []));
+    }
+
+    /// <summary>Takes other duals, those of a case of plans.</summary>
+    /// <param name="heightDuals">What a strip of each height is cheaper by.</param>
+    /// <param name="worth">No plan of the case is shorter; in 1/scale units.</param>
+    public void Value(ImmutableArray<long> duals, ImmutableArray<long> heightDuals, Int128 worth)
+    {
+        this.worth = worth;
+        for (var h = 0; h < prices.Length; h++)
         {
-            worth += (Int128)duals[piece] * grid.Counts[piece];
+            prices[h] = (grid.Heights[h] * scale) - heightDuals[h];
         }
 
-        best = BestCompletions();
+        for (var way = 0; way < values.Length; way++)
+        {
+            values[way] = duals[grid.Ways[way].Piece];
+        }
+
+        FindBestCompletions();
     }
 
     /// <summary>
@@ -67,16 +85,17 @@ internal sealed class ReducedCostEnumeration
         lowest = from;
         target = to;
         var way = 0;
-        foreach (var h in grid.Heights)
+        for (var h = 0; h < prices.Length; h++)
         {
-            while (way < grid.Ways.Length && grid.Ways[way].Height <= h)
+            while (way < grid.Ways.Length && grid.Ways[way].Height <= grid.Heights[h])
             {
                 way++;
             }
 
-            height = h;
+            height = grid.Heights[h];
+            price = prices[h];
             waysUpToHeight = way;
-            least = (h * scale) - Slack;
+            least = price - Slack;
             if (!Extend(way - 1, grid.Width, 0, reachesHeight: false))
             {
                 return null;
@@ -90,22 +109,18 @@ internal sealed class ReducedCostEnumeration
     private long Slack => (long)((Int128)target * scale - worth);
 
     /// <summary>best[i][x]: the greatest value of ways below i within width x.</summary>
-    private long[][] BestCompletions()
+    private void FindBestCompletions()
     {
-        var tables = new long[grid.Ways.Length + 1][];
-        tables[0] = new long[grid.Width + 1];
         for (var i = 0; i < grid.Ways.Length; i++)
         {
-            tables[i + 1] = With(tables[i], grid.Ways[i].Width, values[i], grid.Counts[grid.Ways[i].Piece]);
+            best[i].CopyTo(best[i + 1], 0);
+            Admit(best[i + 1], grid.Ways[i].Width, values[i], grid.Counts[grid.Ways[i].Piece]);
             meter.Charge(grid.Width);
         }
-
-        return tables;
     }
 
-    private long[] With(long[] without, int width, long value, int count)
+    private void Admit(long[] table, int width, long value, int count)
     {
-        var table = (long[])without.Clone();
         if (count >= grid.Width / width)
         {
             for (var x = width; x < table.Length; x++)
@@ -113,7 +128,7 @@ internal sealed class ReducedCostEnumeration
                 table[x] = Math.Max(table[x], table[x - width] + value);
             }
 
-            return table;
+            return;
         }
 
         for (var bundle = 1; count > 0; bundle *= 2)
@@ -126,8 +141,6 @@ internal sealed class ReducedCostEnumeration
 
             count -= these;
         }
-
-        return table;
     }
 
     /// <summary>False where the limit of columns or work is hit.</summary>
@@ -146,7 +159,7 @@ internal sealed class ReducedCostEnumeration
 
         if (way < 0)
         {
-            return Keep(room, (height * scale) - value);
+            return Keep(room, price - value);
         }
 
         var (piece, width) = (grid.Ways[way].Piece, grid.Ways[way].Width);
@@ -216,7 +229,7 @@ internal sealed class ReducedCostEnumeration
             }
         }
 
-        least = (height * scale) - slack;
+        least = price - slack;
         return true;
     }
 

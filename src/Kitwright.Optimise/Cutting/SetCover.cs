@@ -22,13 +22,15 @@ internal static class SetCover
     /// <param name="start">A plan over these columns to begin with, no longer than <paramref name="atMost"/>; or null.</param>
     /// <param name="atLeast">No plan is shorter, in units.</param>
     /// <param name="atMost">Longer plans are not asked for.</param>
+    /// <param name="limits">On the number of strips of each height.</param>
     public static Outcome Solve(
         StripGrid grid,
         IReadOnlyCollection<Column> columns,
         ImmutableArray<CutStrips>? start,
         long atLeast,
         long atMost,
-        WorkMeter meter
+        WorkMeter meter,
+        CountLimits? limits = null
     )
     {
         using var solver = Solver.CreateSolver("SCIP");
@@ -42,6 +44,7 @@ internal static class SetCover
             length.SetCoefficient(variable, column.Height);
         }
 
+        var counts = limits is null ? [] : Counts(solver, grid, columns.Zip(variables), limits);
         if (start is { } hint)
         {
             Hint(solver, grid, columns, variables, hint);
@@ -58,11 +61,34 @@ internal static class SetCover
                 variable.Dispose();
             }
 
-            foreach (var row in rows)
+            foreach (var row in rows.Concat(counts))
             {
                 row.Dispose();
             }
         }
+    }
+
+    /// <summary>So many strips of each height, where the case says more than what is so anyway.</summary>
+    private static Constraint[] Counts(Solver solver, StripGrid grid, IEnumerable<(Column Column, Variable Variable)> columns, CountLimits limits)
+    {
+        var natural = CountLimits.Of(grid);
+        var ofHeight = columns.ToLookup(pair => pair.Column.Height, pair => pair.Variable);
+        var rows = new List<Constraint>();
+        for (var h = 0; h < grid.Heights.Length; h++)
+        {
+            if (limits.AtLeast[h] > 0 || limits.AtMost[h] < natural.AtMost[h])
+            {
+                var row = solver.MakeConstraint(limits.AtLeast[h], limits.AtMost[h]);
+                foreach (var variable in ofHeight[grid.Heights[h]])
+                {
+                    row.SetCoefficient(variable, 1);
+                }
+
+                rows.Add(row);
+            }
+        }
+
+        return [.. rows];
     }
 
     private static Variable Add(Solver solver, Constraint[] rows, Objective objective, StripGrid grid, Column column)

@@ -14,6 +14,8 @@ internal sealed class StripSearch
 
     private const int MostInGroup = 3000;
 
+    private const int MostInCase = 2000;
+
     private readonly StripGrid grid;
     private readonly WorkMeter meter;
     private readonly Func<long, long> aim;
@@ -85,10 +87,18 @@ internal sealed class StripSearch
         }
 
         var duals = linear.Duals;
+        using var branching = new BranchOnCounts(grid, sums, meter);
+        Branch(branching, dive, 0.02);
+        if (Done || meter.MustStop)
+        {
+            return;
+        }
+
         var recreate = new RuinAndRecreate(grid, generator, dive, meter);
         var enumeration = new ReducedCostEnumeration(grid, duals, generator.Scale, meter);
         CloseByGroup(enumeration, linear);
         Recreate(recreate, duals, 0.01);
+        Branch(branching, dive, 0.06);
         if (!Done && !meter.MustStop)
         {
             Close(enumeration, Aim, mostColumns: 300, 0.5);
@@ -106,6 +116,8 @@ internal sealed class StripSearch
             }
         }
 
+        Branch(branching, dive, 0.15);
+        CloseCases(branching, 0.3);
         Recreate(recreate, duals, 1);
     }
 
@@ -117,6 +129,37 @@ internal sealed class StripSearch
             Bound = StripBound.Greater(Bound, generator.Bound());
             Linear = generator.Solution();
             Look();
+        }
+    }
+
+    /// <summary>Raises the bound by cases, and dives from what their linear programs take whole.</summary>
+    private void Branch(BranchOnCounts branching, DivingHeuristic dive, double share)
+    {
+        if (Done || meter.MustStop)
+        {
+            return;
+        }
+
+        using (meter.Share(share))
+        {
+            branching.Run(() => Aim, relaxation => Take(dive, relaxation), meter);
+        }
+
+        if (branching.Proof is { } proof && proof.Length > Bound.Length)
+        {
+            Bound = proof;
+            Look();
+        }
+    }
+
+    /// <summary>Takes what a linear program cuts whole, with a dive for the rest, where that is shorter.</summary>
+    private void Take(DivingHeuristic dive, CountedRelaxation relaxation)
+    {
+        var left = grid.Counts.ToArray();
+        var whole = relaxation.Whole(left);
+        if (dive.Search(left, Length - CutStrips.TotalHeight(whole), discrepancies: 0, depth: 0) is { } rest)
+        {
+            Take(Surplus.Remove(grid, [.. whole, .. rest]));
         }
     }
 
@@ -150,7 +193,7 @@ internal sealed class StripSearch
     /// the demand. The set cover over them finds the best such plan, or shows that there is none.
     /// </summary>
     /// <param name="from">The lowest target worth trying; the highest is just below the present length.</param>
-    /// <returns>False where the search did not come to its end, so that a larger one will not.</returns>
+    /// <returns>False where the search was begun and did not come to its end, so that a larger one will not.</returns>
     private bool Close(ReducedCostEnumeration enumeration, long from, int mostColumns, double share)
     {
         if (Done || meter.MustStop)
@@ -160,7 +203,12 @@ internal sealed class StripSearch
 
         using (meter.Share(share))
         {
-            if (enumeration.Columns(from, Aim, mostColumns) is not var (columns, target) || meter.Left < ScipWork.OfRoot(columns.Count))
+            if (enumeration.Columns(from, Aim, mostColumns) is not var (columns, target))
+            {
+                return true;
+            }
+
+            if (meter.Left < ScipWork.OfRoot(columns.Count))
             {
                 return false;
             }
@@ -183,6 +231,51 @@ internal sealed class StripSearch
 
             return outcome.Exhausted;
         }
+    }
+
+    /// <summary>As <see cref="Close"/>, case by case: each has few columns, and says how many strips of each height there are.</summary>
+    private void CloseCases(BranchOnCounts branching, double share)
+    {
+        if (Done || meter.MustStop)
+        {
+            return;
+        }
+
+        using (meter.Share(share))
+        {
+            var enumeration = new ReducedCostEnumeration(grid, Linear!.Duals, generator.Scale, meter);
+            while (!Done && !meter.MustStop && CloseCases(branching, enumeration, BestBound))
+            {
+                Look();
+            }
+        }
+    }
+
+    /// <returns>True where the bound is above the target now.</returns>
+    private bool CloseCases(BranchOnCounts branching, ReducedCostEnumeration enumeration, long target)
+    {
+        var exhausted = true;
+        foreach (var limited in branching.Cases(target))
+        {
+            enumeration.Value(limited.Duals, limited.HeightDuals, limited.Worth(grid));
+            if (enumeration.Columns(target, target, MostInCase) is not var (columns, _) || meter.Left < ScipWork.OfRoot(columns.Count))
+            {
+                return false;
+            }
+
+            // One case that takes long must not keep the others from being looked at: a plan may be found in them.
+            using var part = meter.Share(0.02);
+            var outcome = SetCover.Solve(grid, columns, start: null, BestBound, target, meter, limited.Limits);
+            exhausted &= outcome.Exhausted;
+            if (outcome.Strips is { } strips)
+            {
+                Take(strips);
+                return false;
+            }
+        }
+
+        Searched = exhausted ? Math.Max(Searched, Math.Min(Length, sums.RoundUp(target + 1))) : Searched;
+        return exhausted;
     }
 
     /// <summary>Few kinds of pieces in any number: their group is small.</summary>

@@ -8,6 +8,9 @@ namespace Kitwright.Cutting;
 /// <param name="Duals">One per piece of the grid; empty where the bound is by area.</param>
 public sealed record StripBound(long Length, long Scale, ImmutableArray<long> Duals)
 {
+    /// <summary>Cases with duals of their own; null where <see cref="Duals"/> or the area give the bound.</summary>
+    public BranchedBound? Cases { get; init; }
+
     /// <summary>Total area by strip width, rounded up to a sum of heights.</summary>
     public static StripBound ByArea(StripGrid grid, SumsOfHeights sums)
     {

@@ -46,12 +46,15 @@ public static class TableOrder
             Units(grid, Math.Min(best, height)),
             grid.Unit,
             bound.Scale,
-            DualsOfDemand(problem, grid, bound),
+            DualsOfDemand(problem, grid, bound.Duals),
             method,
             work,
             stoppedBy,
             Searched: bound.Length < height && best > bound.Length
-        );
+        )
+        {
+            Cases = bound.Cases is { } cases ? [.. CasesOf(problem, grid, cases)] : null,
+        };
         var cut = problem.Terms.Straightening + heights + problem.Terms.SquaringAgain(ordered.Sum(s => (long)s.Times));
         return new(
             problem.Id,
@@ -71,9 +74,22 @@ public static class TableOrder
 
     private static Length Units(StripGrid grid, long count) => grid.Unit * (Rational)count;
 
-    private static ImmutableArray<long> DualsOfDemand(ClothProblem problem, StripGrid grid, StripBound bound)
+    private static IEnumerable<ProofCase> CasesOf(ClothProblem problem, StripGrid grid, BranchedBound cases) =>
+        cases switch
+        {
+            CountSplit split =>
+            [
+                new() { Split = new(Units(grid, grid.Heights[split.Height]), split.AtMost) },
+                .. CasesOf(problem, grid, split.Fewer),
+                .. CasesOf(problem, grid, split.More),
+            ],
+            CountDuals leaf => [new() { Leaf = new(DualsOfDemand(problem, grid, leaf.Duals), leaf.HeightDuals) }],
+            _ => [],
+        };
+
+    private static ImmutableArray<long> DualsOfDemand(ClothProblem problem, StripGrid grid, ImmutableArray<long> ofPieces)
     {
-        if (bound.Duals.IsEmpty)
+        if (ofPieces.IsEmpty)
         {
             return [];
         }
@@ -83,7 +99,7 @@ public static class TableOrder
         {
             foreach (var demand in grid.Pieces[piece].Demands)
             {
-                duals[demand] = bound.Duals[piece];
+                duals[demand] = ofPieces[piece];
             }
         }
 

@@ -13,7 +13,7 @@ namespace Kitwright.Piecing;
 public static class PlanHash
 {
     /// <summary>Raised whenever equal input may give another plan.</summary>
-    public const string Engine = "5";
+    public const string Engine = "6";
 
     private const string Alphabet = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
 

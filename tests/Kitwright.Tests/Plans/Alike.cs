@@ -1,4 +1,6 @@
 using System.Collections;
+using System.Reflection;
+using System.Text.Json.Serialization;
 
 namespace Kitwright.Tests.Plans;
 
@@ -27,7 +29,7 @@ internal static class Alike
                 : a.Select((item, i) => Difference(item, b[i], $"{place}/{i}")).FirstOrDefault(d => d is not null);
         }
 
-        var properties = x.GetType().GetProperties().Where(p => p.CanWrite && !p.IsDefined(typeof(System.Text.Json.Serialization.JsonIgnoreAttribute), false)).ToList();
+        var properties = x.GetType().GetProperties().Where(p => p.CanWrite && p.GetCustomAttribute<JsonIgnoreAttribute>() is not { Condition: JsonIgnoreCondition.Always }).ToList();
         return properties.Count == 0
             ? $"{place}: {x} and {y}"
             : properties.Select(p => Difference(p.GetValue(x), p.GetValue(y), $"{place}/{p.Name}")).FirstOrDefault(d => d is not null);
