@@ -1,6 +1,7 @@
 using Kitwright.Cutting;
 using Kitwright.Fabrics;
 using Kitwright.Measure;
+using Kitwright.Plans;
 using Kitwright.Shop.Rows;
 using Kitwright.Words;
 using Microsoft.EntityFrameworkCore;

@@ -1,5 +1,6 @@
 using Kitwright.Fabrics;
 using Kitwright.Measure;
+using Kitwright.Plans;
 using Kitwright.Shop.Ledger;
 using Xunit;
 

@@ -41,7 +41,7 @@ internal static class SewingBench
         foreach (var path in Directory.GetFiles(Path.Combine(Root(), "examples", "quilts"), "*.json").Order(StringComparer.Ordinal))
         {
             var demo = QuiltFile.Read(File.ReadAllText(path)).Value!;
-            Say($"ways of making the units of {demo.Name} compared: {Time(() => TechniqueComparison.Of(demo, null, PlanOptions.Usual, FirstFit.Plan)):0} ms");
+            Say($"ways of making the units of {demo.Name} compared: {Time(() => TechniqueComparison.Of(demo, null, [], PlanOptions.Usual, FirstFit.Plan)):0} ms");
         }
 
         return 0;

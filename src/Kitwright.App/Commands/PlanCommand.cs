@@ -5,6 +5,7 @@ using Kitwright.App.Web;
 using Kitwright.Cutting;
 using Kitwright.Cutting.Sheets;
 using Kitwright.Fabrics;
+using Kitwright.Findings;
 using Kitwright.Kits.Forms;
 using Kitwright.Measure;
 using Kitwright.Piecing;
@@ -81,6 +82,7 @@ internal sealed class PlanningOptions
     };
     private readonly Option<string[]> techniques = new("--technique") { Description = Inputs.Say("command.technique") };
     private readonly Option<string[]> press = new("--press") { Description = Inputs.Say("command.press") };
+    private readonly Option<string[]> match = new("--match") { Description = Inputs.Say("command.match") };
     private readonly Option<bool> byInch = new("--by-the-inch") { Description = Inputs.Say("command.by-inch") };
     private readonly Option<bool> perFabric = new("--length-per-fabric") { Description = Inputs.Say("command.per-fabric") };
     private readonly Option<string> budget = new("--budget")
@@ -120,7 +122,7 @@ internal sealed class PlanningOptions
                 r.AddError(Inputs.Say("command.press.bad", ("habit", bad)));
             }
         });
-        foreach (var option in new Option[] { stock, colorway, width, spare, byInch, perFabric, techniques, press, budget })
+        foreach (var option in new Option[] { stock, colorway, width, spare, byInch, perFabric, techniques, press, match, budget })
         {
             command.Add(option);
         }
@@ -158,13 +160,13 @@ internal sealed class PlanningOptions
     /// <summary>What the ways of making the units come to, for a quilt that was planned.</summary>
     public ImmutableArray<UnitTechniques> Compare(ParseResult parsed, string quiltPath)
     {
-        if (Inputs.ReadQuilt(quiltPath).Value is not { } quilt)
+        if (Matched(Inputs.ReadQuilt(quiltPath), parsed.GetValue(match) ?? []).Value is not { } quilt)
         {
             return [];
         }
 
         var (chosen, _) = Inputs.Find(quilt, parsed.GetValue(colorway));
-        return TechniqueComparison.Of(quilt, chosen, Read(parsed, quilt), FirstFit.Plan);
+        return TechniqueComparison.Of(quilt, chosen, Inputs.ReadStock(parsed.GetValue(stock)).Value?.Fabrics ?? [], Read(parsed, quilt), FirstFit.Plan);
     }
 
     public PlannedQuilt Plan(ParseResult parsed, string quiltPath, CancellationToken cancel) => PlanOf(parsed, quiltPath, cancel).Planned;
@@ -172,7 +174,7 @@ internal sealed class PlanningOptions
     /// <summary>The plan with what it was made from; null where that could not be read.</summary>
     public (PlannedQuilt Planned, Quilt? Quilt, Shelf? Shelf) PlanOf(ParseResult parsed, string quiltPath, CancellationToken cancel)
     {
-        var quilt = Inputs.ReadQuilt(quiltPath);
+        var quilt = Matched(Inputs.ReadQuilt(quiltPath), parsed.GetValue(match) ?? []);
         var shelf = Inputs.ReadStock(parsed.GetValue(stock));
         var language = Inputs.Language(parsed, quilt.Value);
         if (quilt.Value is null || shelf.Value is null)
@@ -195,5 +197,22 @@ internal sealed class PlanningOptions
             Cutters.Named(options.Budget, cancel)
         );
         return (planned with { Language = language, Findings = [.. quilt.Findings, .. shelf.Findings, .. planned.Findings] }, quilt.Value, shelf.Value);
+    }
+
+    /// <summary>The quilt with the roles matched that are asked for; a finding where it has no such role.</summary>
+    private static Checked<Quilt> Matched(Checked<Quilt> read, string[] roles)
+    {
+        if (read.Value is not { } quilt || roles.Length == 0)
+        {
+            return read;
+        }
+
+        var unknown = roles
+            .Where(id => quilt.Roles.All(role => role.Id != id))
+            .Select(id => Finding.Of("command.match.unknown", "--match", ("role", id), ("roles", string.Join(", ", quilt.Roles.Select(role => role.Id)))))
+            .ToImmutableArray();
+        return unknown.IsEmpty
+            ? read with { Value = quilt with { Roles = [.. quilt.Roles.Select(role => roles.Contains(role.Id) ? role with { Matched = true } : role)] } }
+            : Checked<Quilt>.Failed(unknown);
     }
 }

@@ -18,6 +18,11 @@ internal static class PlanText
             var fabric = plan.Fabrics.First(f => f.Letter == cloth.Letter);
             output.WriteLine();
             Line("plan.cloth", ("letter", cloth.Letter), ("name", fabric.Name), ("purchase", cloth.Purchase));
+            if (PrintWords.Of(fabric) is { } print)
+            {
+                output.WriteLine("  " + words.Say(print));
+            }
+
             foreach (var message in CutInstructions.Of(cloth))
             {
                 output.WriteLine("  " + words.Say(message));

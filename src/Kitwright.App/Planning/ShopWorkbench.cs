@@ -99,7 +99,7 @@ public sealed class ShopWorkbench : IWorkbench
         }
 
         return plans
-            .GetOrAdd(PlanHash.Of(quilt, chosen, options), _ => new(() => Make(quilt, chosen, options, Cutters.Named(options.Budget, CancellationToken.None))))
+            .GetOrAdd(PlanHash.Of(quilt, chosen, options, Shelf.Fabrics), _ => new(() => Make(quilt, chosen, options, Cutters.Named(options.Budget, CancellationToken.None))))
             .Value;
     }
 
@@ -109,12 +109,12 @@ public sealed class ShopWorkbench : IWorkbench
         var planned = Make(quilt, chosen, options, Cutters.Named(options.Budget, cancel, watch));
         if (!cancel.IsCancellationRequested)
         {
-            plans[PlanHash.Of(quilt, chosen, options)] = new(planned);
+            plans[PlanHash.Of(quilt, chosen, options, Shelf.Fabrics)] = new(planned);
             return planned;
         }
 
         // A plan of a search that was ended must not bear the mark of the one that a whole search gives.
-        var hash = PlanHash.Of(quilt, chosen, options with { Budget = Ended });
+        var hash = PlanHash.Of(quilt, chosen, options with { Budget = Ended }, Shelf.Fabrics);
         return planned.Plan is { } plan
             ? planned with { Plan = plan with { Hash = hash, Mark = PlanHash.Mark(hash), Budget = Ended } }
             : planned;

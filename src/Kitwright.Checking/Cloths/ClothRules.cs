@@ -13,6 +13,8 @@ internal static class ClothRules
             if (CheckAlone(cloth, findings))
             {
                 DemandRule.Check(cloth, plan, findings);
+                MatchRules.Check(cloth, plan, findings);
+                PanelRules.Check(cloth, plan, findings);
             }
         }
 

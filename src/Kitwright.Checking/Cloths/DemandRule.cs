@@ -18,8 +18,8 @@ internal static class DemandRule
             }
 
             if (
-                demand.Width != piece.Width
-                || demand.Height != piece.Height
+                // A room for a piece that is matched to its print is held against the piece by the rules of matching.
+                (cloth.Terms.Match is null && (demand.Width != piece.Width || demand.Height != piece.Height))
                 || demand.MayTurn != piece.MayTurn
                 || demand.Label != piece.Label
                 || demand.Lengthwise != (piece.Grain == CutGrain.Lengthwise)

@@ -23,8 +23,9 @@ internal static class LengthRules
             findings.Add("check.cloth.margin", cloth.Id.Value, Say.Inches(cloth.Margin), Say.Inches(widest));
         }
 
+        // How many panels it takes is more than a sum of lengths: PanelRules counts them.
         var purchase = LeastSaleable(cloth.Cut + cloth.Margin, cloth.Terms);
-        if (cloth.Purchase != purchase)
+        if (cloth.Panels is null ? cloth.Purchase != purchase : cloth.Purchase < purchase)
         {
             findings.Add("check.cloth.purchase", cloth.Id.Value, Say.Inches(cloth.Purchase), Say.Inches(purchase));
         }
@@ -53,7 +54,7 @@ internal static class LengthRules
     /// The least strip from which any one of the pieces can be cut again. A lengthwise piece has its own reserve in its
     /// length.
     /// </summary>
-    private static Length SpareHeight(ClothPlan cloth)
+    public static Length SpareHeight(ClothPlan cloth)
     {
         var strip = cloth.Terms.UsableWidth - cloth.Terms.CrossTrim;
         var most = Length.Zero;

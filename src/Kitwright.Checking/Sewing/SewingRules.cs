@@ -41,6 +41,7 @@ internal static class SewingRules
         if (!findings.Any)
         {
             HandRules.Check(plan, units, findings, effort);
+            PrintRules.Check(plan, units, findings, effort);
         }
 
         if (skipped > 0)

@@ -30,7 +30,7 @@ internal static class CuttingPages
         yield return new Blank(8);
         yield return Head(source, cloth, fabric);
         var drawn = source.Width - TextColumn - ColumnGap;
-        var picture = new StripPicture(cloth, Paint.Of(source.Fills.ColorOf(fabric)), drawn / cloth.Terms.UsableWidth.InInches.ToDouble());
+        var picture = new StripPicture(cloth, Paint.Of(source.Fills.ColorOf(fabric)), drawn / cloth.Terms.UsableWidth.InInches.ToDouble()) { Direction = fabric.Direction };
         foreach (var line in CutInstructions.Lines(cloth))
         {
             yield return line.Strip is { } strip
@@ -38,6 +38,9 @@ internal static class CuttingPages
                 : Words(source, line) with { KeepWithNext = true };
         }
     }
+
+    private static IEnumerable<Element> Print(BookletSource source, PlanFabric fabric) =>
+        PrintWords.Of(fabric) is { } print ? [Texts.Small(source.Say(print))] : [];
 
     // Said with the fabric and not after its last strip, so that it never stands alone on a page.
     private static IEnumerable<Element> Left(BookletSource source, ClothPlan cloth)
@@ -60,14 +63,14 @@ internal static class CuttingPages
     private static StripPicture Fitted(StripPicture picture, StripCut strip) =>
         picture.HeightOf(strip) <= HighestStrip
             ? picture
-            : new(picture.Plan, picture.Fabric, picture.Scale * HighestStrip / picture.HeightOf(strip));
+            : picture with { Scale = picture.Scale * HighestStrip / picture.HeightOf(strip) };
 
     private static Row Head(BookletSource source, ClothPlan cloth, PlanFabric fabric)
     {
         var swatch = Swatch.Of(cloth.Letter, source.Fills.Of(fabric), SwatchWidth, 32) with { Role = Role.Decoration };
         var title = source.Say("print.cloth", ("letter", cloth.Letter), ("roles", source.RoleNames(cloth.Roles)));
         var length = source.Say("print.cloth.length", ("name", fabric.Name), ("purchase", cloth.Purchase), ("cut", cloth.Cut));
-        return new([new(SwatchWidth, new Picture(swatch, SwatchWidth, 32)), new(null, Stack.Of(1, [Texts.Heading(title), Texts.Small(length), .. Left(source, cloth)]))], 10)
+        return new([new(SwatchWidth, new Picture(swatch, SwatchWidth, 32)), new(null, Stack.Of(1, [Texts.Heading(title), Texts.Small(length), .. Print(source, fabric), .. Left(source, cloth)]))], 10)
         {
             KeepWithNext = true,
         };

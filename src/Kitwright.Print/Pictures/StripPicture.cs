@@ -20,6 +20,9 @@ public sealed record StripPicture(ClothPlan Plan, Paint Fabric, double Scale)
         .Demand.GroupBy(d => d.Piece)
         .ToDictionary(same => same.Key, same => same.First());
 
+    /// <summary>Which ways round the print may lie: an arrow shows where its up is.</summary>
+    public PrintDirection Direction { get; init; }
+
     public double Width => Plan.Terms.UsableWidth.InInches.ToDouble() * Scale;
 
     public double HeightOf(StripCut strip) => strip.Height.InInches.ToDouble() * Scale;
@@ -42,6 +45,7 @@ public sealed record StripPicture(ClothPlan Plan, Paint Fabric, double Scale)
 
         nodes.Add(Hatch.Over(new(x, 0, Width - x, height)));
         nodes.Add(new Shape(cloth, null, Look.Edge) { Class = "edge" });
+        nodes.AddRange(PrintArrow.At(new(4, height / 2), Math.Min(height - 2, 10), Direction));
         return new(nodes.ToImmutable()) { Id = strip.Id, Class = "strip" };
     }
 

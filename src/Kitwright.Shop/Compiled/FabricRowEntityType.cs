@@ -2,6 +2,7 @@
 using System;
 using System.Reflection;
 using Kitwright.Fabrics;
+using Kitwright.Plans;
 using Kitwright.Shop.Rows;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Metadata;

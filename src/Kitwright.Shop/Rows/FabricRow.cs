@@ -1,4 +1,5 @@
 using Kitwright.Fabrics;
+using Kitwright.Plans;
 
 namespace Kitwright.Shop.Rows;
 

@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using Kitwright.Measure;
+using Kitwright.Plans;
 
 namespace Kitwright.Fabrics;
 
@@ -34,19 +35,6 @@ public sealed record Fabric(string Number, string Name, Length Width, long Price
     /// <summary>Whether both sides are right sides, as of solids and woven stripes: a piece may lie on either.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
     public bool TwoSided { get; init; }
-}
-
-/// <summary>Which ways round a print may lie with its up along the selvage; common practice, no source.</summary>
-public enum PrintDirection
-{
-    /// <summary>Any way round.</summary>
-    Any,
-
-    /// <summary>Upright or upside down, as stripes along the selvage.</summary>
-    TwoWay,
-
-    /// <summary>Upright only, as houses or letters.</summary>
-    OneWay,
 }
 
 /// <summary>The kind of a print and the seed from which the project draws its own.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Kitwright.Plans;
 using Kitwright.Words;
 
 namespace Kitwright.Fabrics;

@@ -12,7 +12,8 @@ namespace Kitwright.Piecing;
 /// </summary>
 internal static class BackingPanels
 {
-    public static BackingPlan Of(Backing backing, Length topWidth, Length topHeight, ClothTerms terms)
+    /// <param name="stands">Whether its print has an up, so that the cloth runs from the foot of the quilt to its head.</param>
+    public static BackingPlan Of(Backing backing, Length topWidth, Length topHeight, ClothTerms terms, bool stands = false)
     {
         Length width = topWidth + (backing.Overhang * 2),
             height = topHeight + (backing.Overhang * 2);
@@ -22,7 +23,7 @@ internal static class BackingPanels
         {
             PanelSeams.Down => down,
             PanelSeams.Across => over,
-            _ => over.Purchase < down.Purchase ? over : down,
+            _ => !stands && over.Purchase < down.Purchase ? over : down,
         };
     }
 

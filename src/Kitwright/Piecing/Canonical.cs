@@ -48,7 +48,7 @@ internal sealed record Canonical(Region Region, Motion Home)
 
     public static Canonical Posed(Region region, int turns) => Posed(region, Motion.QuarterTurns(turns));
 
-    private static Canonical Posed(Region region, Motion turn)
+    public static Canonical Posed(Region region, Motion turn)
     {
         var (low, high) = region.Bounds;
         // Turned by quarters, the box that bounds the region goes with it.

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Kitwright.Cutting;
+using Kitwright.Findings;
+using Kitwright.Measure;
 using Kitwright.Plans;
 
 namespace Kitwright.Piecing;
@@ -11,11 +13,12 @@ internal static class ClothProblems
     {
         foreach (var fabric in fabrics)
         {
+            var match = fabric.Match is { } print ? new MatchedRooms(print, options.Terms) : null;
             ImmutableArray<ClothDemand> demand =
             [
                 .. pieced
                     .Pieces.Where(p => fabric.Roles.Contains(p.Role))
-                    .Select(p => new ClothDemand(p.Id, p.Label, p.Width, p.Height, p.ToCut, p.MayTurn)
+                    .Select(p => new ClothDemand(p.Id, p.Label, match?.Across(p.Width) ?? p.Width, match?.Along(p.Height) ?? p.Height, p.ToCut, p.MayTurn)
                     {
                         Lengthwise = p.Grain == CutGrain.Lengthwise,
                         HasOwnReserve = p.Grain is CutGrain.Lengthwise or CutGrain.Bias,
@@ -28,7 +31,7 @@ internal static class ClothProblems
                     fabric.Letter,
                     fabric.Roles,
                     fabric.Number,
-                    options.Terms,
+                    match?.Terms ?? (fabric.PanelLength is { } panel ? InPanels(options.Terms, panel) : options.Terms),
                     demand,
                     options.SpareStrips,
                     options.Goal
@@ -39,4 +42,19 @@ internal static class ClothProblems
             }
         }
     }
+
+    /// <summary>The plan of a problem, with what its cloth asks for: lengths along the selvage first, or strips within panels.</summary>
+    public static Checked<ClothPlan> Cut(ClothProblem problem, CutCloth cut) =>
+        problem.Terms.Panel is { } panel ? PanelWay.Cut(problem, panel, way => cut(way)) : LengthwiseFirst.Cut(problem, cut);
+
+    /// <summary>Panels are cut apart on their printed lines and sold whole; each is cut for itself.</summary>
+    private static ClothTerms InPanels(ClothTerms terms, Length panel) =>
+        terms with
+        {
+            Straightening = Length.Zero,
+            Increments = [panel],
+            MinimumCut = panel,
+            Table = null,
+            Panel = panel,
+        };
 }

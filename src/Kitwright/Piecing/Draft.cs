@@ -29,4 +29,12 @@ internal sealed record Program(string Kind, ImmutableArray<Verb> Verbs, Immutabl
 
     /// <summary>The finished outline where it is no rectangle.</summary>
     public Polygon? Outline { get; init; }
+
+    /// <summary>The same for a region from which the one that was made is turned.</summary>
+    public Program TurnedBack(Motion home) =>
+        this with
+        {
+            Verbs = [.. Verbs, .. Makes.Select(register => new Turn(register, home))],
+            Outline = Outline?.Moved(home),
+        };
 }

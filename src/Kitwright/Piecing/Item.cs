@@ -27,6 +27,12 @@ internal sealed record Item(Polygon Shape, string? Role, string? Block, Motion F
     /// <summary>Whether it is a setting triangle, which is cut generous and trimmed when the center is squared up.</summary>
     public bool InSetting { get; init; }
 
+    /// <summary>Of a patch of a directional print, which way its up must run; null for any other.</summary>
+    public PrintUp? Up { get; init; }
+
+    /// <summary>Of a block whose prints stand upright in the quilt: by how many quarters it is turned from how it is drawn.</summary>
+    public int Turned { get; init; }
+
     public static Item OfPatch(Plans.Patch patch) =>
         new(patch.Shape, patch.Role, null, Motion.Identity)
         {
@@ -59,6 +65,7 @@ internal sealed record Item(Polygon Shape, string? Role, string? Block, Motion F
         {
             Shape = Shape.Moved(motion),
             Frame = Block is null ? Frame : Frame.Then(motion),
+            Up = Up?.Moved(motion),
         };
 
     /// <summary>Equal for items that look alike and lie alike.</summary>
@@ -70,11 +77,11 @@ internal sealed record Item(Polygon Shape, string? Role, string? Block, Motion F
     {
         if (Role is not null)
         {
-            return (Lengthwise ? "l:" : "r:") + Role;
+            return (Lengthwise ? "l:" : "r:") + Role + (Up is { } up ? $":{up.Turned(2 * turns).Eighths}" : "");
         }
 
         var frame = turns == 0 ? Frame : Frame.Then(Motion.QuarterTurns(turns));
-        return $"b:{Block}:{frame.XX},{frame.XY},{frame.YX},{frame.YY}";
+        return $"b:{Block}{(Turned > 0 ? $"/{Turned}" : "")}:{frame.XX},{frame.XY},{frame.YX},{frame.YY}";
     }
 
     private string ShapeKey(Dictionary<Surd, string> texts)

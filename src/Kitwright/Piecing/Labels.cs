@@ -15,7 +15,8 @@ internal static class Labels
         BindingPlan binding,
         Quilt quilt,
         Design design,
-        ClothTerms terms
+        ClothTerms terms,
+        PrintRoles prints
     )
     {
         var entries = book.Entries.ToDictionary(e => e.Id);
@@ -55,7 +56,7 @@ internal static class Labels
             [.. pieces.OrderBy(p => letters.Of(p.Role).Length).ThenBy(p => letters.Of(p.Role), StringComparer.Ordinal)],
             new([.. recipes.Select(r => Renamed(r, renamed))]),
             binding with { Piece = renamed[binding.Piece] },
-            BackingPanels.Of(quilt.Backing, design.Width, design.Height, terms),
+            BackingPanels.Of(quilt.Backing, design.Width, design.Height, terms, prints.Direction(quilt.Backing.Role) != PrintDirection.Any),
             PackagedBattings.Need(design.Width + (quilt.Backing.Overhang * 2), design.Height + (quilt.Backing.Overhang * 2))
         );
     }

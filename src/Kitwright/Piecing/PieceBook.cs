@@ -9,6 +9,7 @@ namespace Kitwright.Piecing;
 internal sealed class PieceBook(Length rulerStep)
 {
     private readonly Dictionary<string, Entry> entries = [];
+    private readonly Dictionary<PathId, string> keys = [];
     private readonly List<Entry> inOrder = [];
 
     internal sealed record Entry(PathId Id, string Role, Length Width, Length Height, CutGrain Grain, Message Use, Message Why)
@@ -44,11 +45,18 @@ internal sealed class PieceBook(Length rulerStep)
         {
             entry = new(new($"piece/{inOrder.Count + 1}"), role, across, along, grain, use, why) { Hand = hand };
             entries.Add(key, entry);
+            keys.Add(entry.Id, key);
             inOrder.Add(entry);
         }
 
         return entry;
     }
+
+    public Entry Of(PathId id) => entries[keys[id]];
+
+    /// <summary>The class of an equal rectangle whose print runs up its height, or up its width where it lies on its side.</summary>
+    public Entry Upright(Entry piece, bool lies) =>
+        Piece(piece.Role, lies ? piece.Height : piece.Width, lies ? piece.Width : piece.Height, CutGrain.Crosswise, piece.Use, piece.Why, piece.Hand);
 
     /// <summary>Takes the piece so that it lies with its lower left raw corner at the given point.</summary>
     public static Take TakeAt(string into, Entry piece, Length width, Surd left, Surd bottom) =>

@@ -18,12 +18,10 @@ internal sealed class Piecer(
     Letters letters,
     Length stripLength,
     TechniqueChoice choice,
-    IReadOnlyDictionary<string, int> wanted
+    IReadOnlyDictionary<string, int> wanted,
+    PrintRoles prints
 )
 {
-    /// <summary>No technique makes a unit of more patches.</summary>
-    public const int MostInOneUnit = 5;
-
     private readonly Dictionary<string, Draft> units = [];
     private readonly List<Draft> drafts = [];
     private readonly List<Finding> findings = [];
@@ -31,16 +29,19 @@ internal sealed class Piecer(
     private readonly Dictionary<string, PathId> ids = [];
     private readonly HashSet<PathId> ragged = [];
     private readonly Dictionary<PathId, Polygon> outlines = [];
-    private readonly Dictionary<string, UnitKind> kinds = [];
+    private readonly UnitWays ways = new(book, seams, letters, stripLength, choice, wanted, prints);
 
     public IReadOnlyList<Draft> Drafts => drafts;
     public IReadOnlyList<Finding> Findings => findings;
+
+    /// <summary>Techniques that were asked for and would have turned a print, once each.</summary>
+    public IEnumerable<Finding> Notes => ways.Notes;
 
     /// <summary>What each region was made as, by its key.</summary>
     public IReadOnlyDictionary<string, PathId> Ids => ids;
 
     /// <summary>The regions that could be made in several ways.</summary>
-    public IReadOnlyDictionary<string, UnitKind> Kinds => kinds;
+    public IReadOnlyDictionary<string, UnitKind> Kinds => ways.Kinds;
 
     /// <summary>Makes a region in its own pose: a block, or the top.</summary>
     public void Whole(Region region, PathId id, string kind, string shows, Message name, UnitPicture picture)
@@ -71,16 +72,21 @@ internal sealed class Piecer(
     /// <summary>Puts a part of a larger unit into a register, in the larger unit's coordinates; answers its id.</summary>
     private PathId? Place(List<Verb> verbs, string register, Region region, string place)
     {
-        if (region.Items is [{ Role: not null, Lengthwise: false } only] && Shapes.IsRectangle(only.Shape) && FitsOneStrip(region))
+        if (region.Items is [{ Role: not null, Lengthwise: false } only] && Shapes.IsRectangle(only.Shape) && ways.FitsOneStrip(region))
         {
-            var take = PlainPatch.Take(register, book, seams, region);
+            if (UprightPieces.Keep(PlainPatch.Take(register, book, seams, region), only, book) is not { } take)
+            {
+                findings.Add(Slanted(only, place));
+                return null;
+            }
+
             verbs.Add(take);
             return take.Piece;
         }
 
         if (region.Items is [{ Block: { } block } tile])
         {
-            var id = new PathId($"block/{block}");
+            var id = BlockId(block, tile.Turned);
             verbs.Add(new Use(register, id, tile.Frame));
             return id;
         }
@@ -101,6 +107,9 @@ internal sealed class Piecer(
         verbs.Add(new Use(register, unit.Id, pose.Home));
         return unit.Id;
     }
+
+    /// <param name="turned">By how many quarters it lies turned, where its prints stand upright all the same.</param>
+    public static PathId BlockId(string block, int turned) => new(turned == 0 ? $"block/{block}" : $"block/{block}/turned/{turned}");
 
     private (Draft? Unit, Canonical Pose) NewUnit(Canonical pose, Region region, string place)
     {
@@ -141,26 +150,23 @@ internal sealed class Piecer(
             parts
         );
 
-    private bool FitsOneStrip(Region region) =>
-        Length.Max(seams.Rectangle(region.Width), seams.Rectangle(region.Height)) <= stripLength;
-
     private Program? Solve(Region region, string place)
     {
-        if (Known(region) is { } known)
+        if (ways.Of(region) is { } known)
         {
             return known;
         }
 
         if (region.Items.Length == 1)
         {
-            if (region.Items[0].Block is not null || Shapes.IsRectangle(region.Items[0].Shape) && FitsOneStrip(region))
+            if (region.Items[0].Block is not null || Shapes.IsRectangle(region.Items[0].Shape) && ways.FitsOneStrip(region))
             {
                 return Single(region, place);
             }
 
-            if (CutToShape.Fits(region))
+            if (Shaped(region) is { } shaped)
             {
-                return CutToShape.Make(book, seams, letters, region);
+                return shaped;
             }
 
             findings.Add(Unmakeable(region, place));
@@ -186,6 +192,21 @@ internal sealed class Piecer(
         findings.Add(NoStraightSeam.Of(region, place));
         return null;
     }
+
+    /// <summary>A patch of any shape; one whose print runs at 45 degrees is cut as it lies on the cloth, and turned.</summary>
+    private Program? Shaped(Region region)
+    {
+        var pose = Canonical.Posed(region, region.Items[0].Up is { Quarters: null } ? Motion.EighthTurns(-1) : Motion.Identity);
+        if (!CutToShape.Fits(pose.Region))
+        {
+            return null;
+        }
+
+        var program = CutToShape.Make(book, seams, letters, pose.Region);
+        return UprightPieces.Keep(pose.Home == Motion.Identity ? program : program.TurnedBack(pose.Home), region, book);
+    }
+
+    private Finding Slanted(Item item, string place) => Finding.Of("piecing.print-slanted", place, ("fabric", letters.Of(item.Role!)));
 
     private Finding Unmakeable(Region region, string place)
     {
@@ -220,7 +241,12 @@ internal sealed class Piecer(
             var register = i == 0 ? "unit" : "next";
             if (generous.Sign > 0 && part.Items.Length == 1)
             {
-                var strip = PlainRound.Strip(register, book, seams, part, generous, i == 0, cuts.Lines[0].Step.X.IsZero);
+                if (UprightPieces.Keep(PlainRound.Strip(register, book, seams, part, generous, i == 0, cuts.Lines[0].Step.X.IsZero), part.Items[0], book) is not { } strip)
+                {
+                    findings.Add(Slanted(part.Items[0], place));
+                    return null;
+                }
+
                 verbs.Add(strip);
                 parts.Add(new(strip.Piece, part.Items[0].Shape));
             }
@@ -303,7 +329,7 @@ internal sealed class Piecer(
             return Length.Zero;
         }
 
-        kinds[region.Key()] = TechniqueBook.Round;
+        ways.Note(region, TechniqueBook.Round);
         var generous = PlainRound.Generous(choice.Of(TechniqueBook.Round, region), seams);
         return cuts.Parts.All(part => part.Items.Length > 1 || Length.Max(seams.Rectangle(part.Width), seams.Rectangle(part.Height)) + generous <= stripLength)
             ? generous
@@ -318,79 +344,5 @@ internal sealed class Piecer(
     {
         Surd s = seams.Allowance;
         return new("unit", Polygon.Rectangle(-s, -s, region.Width + s, region.Height + s), Counted: true);
-    }
-
-    /// <summary>A technique that fits in one of the four turns of the region; its copies are turned back.</summary>
-    private Program? Known(Region region)
-    {
-        if (region.Items.Length > MostInOneUnit)
-        {
-            return null;
-        }
-
-        var key = region.Key();
-        var making = new Making(book, seams, letters, stripLength, wanted.GetValueOrDefault(key));
-        for (var turns = 0; turns < 4; turns++)
-        {
-            var pose = Canonical.Posed(region, turns);
-            if (InPose(pose.Region, making, key) is { } program)
-            {
-                return turns == 0
-                    ? program
-                    : program with
-                    {
-                        Verbs = [.. program.Verbs, .. program.Makes.Select(m => new Turn(m, pose.Home))],
-                        Outline = program.Outline?.Moved(pose.Home),
-                    };
-            }
-        }
-
-        return null;
-    }
-
-    private Program? InPose(Region region, Making making, string key)
-    {
-        if (LengthwiseStrip.Fits(region))
-        {
-            return LengthwiseStrip.Make(book, seams, letters, region);
-        }
-
-        if (KnownUnits.In(region) is { } unit)
-        {
-            kinds[key] = unit.Kind;
-            return unit.Make(choice.Of(unit.Kind, region), making);
-        }
-
-        if (StitchAndFlip.Fits(region, out var body, out var corners))
-        {
-            return StitchAndFlip.Make(book, seams, letters, region, body, corners);
-        }
-
-        if (SettingTriangle.Make(book, seams, letters, region) is { } setting)
-        {
-            return setting;
-        }
-
-        if (TrianglesFromSquares.IsHalf(region))
-        {
-            return TrianglesFromSquares.MakeHalf(book, seams, letters, region);
-        }
-
-        if (TrianglesFromSquares.IsQuarter(region))
-        {
-            return TrianglesFromSquares.MakeQuarter(book, seams, letters, region);
-        }
-
-        if (SquareOnPoint.Fits(region))
-        {
-            return SquareOnPoint.Make(book, seams, letters, region);
-        }
-
-        if (region.Items is [{ Role: { } role } only] && Shapes.IsRectangle(only.Shape) && region.Width > region.Height && !FitsOneStrip(region) && seams.Rectangle(region.Height) <= stripLength)
-        {
-            return JoinedStrip.Make(book, seams, letters, role, region.Width, region.Height, stripLength, copies: 2);
-        }
-
-        return null;
     }
 }

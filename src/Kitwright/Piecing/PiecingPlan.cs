@@ -12,12 +12,14 @@ namespace Kitwright.Piecing;
 public static class PiecingPlan
 {
     /// <param name="shop">The shop's choice of techniques, where the quilt has none.</param>
+    /// <param name="prints">Roles whose prints may not lie any way round; null for none.</param>
     public static Checked<Pieced> Of(
         Quilt quilt,
         Design design,
         Letters letters,
         ClothTerms terms,
-        ImmutableSortedDictionary<string, string>? shop = null
+        ImmutableSortedDictionary<string, string>? shop = null,
+        PrintRoles? prints = null
     )
     {
         var beyond = CutOtherwise(quilt).ToImmutableArray();
@@ -27,7 +29,13 @@ public static class PiecingPlan
         }
 
         var choice = new TechniqueChoice(quilt.Techniques, shop ?? ImmutableSortedDictionary<string, string>.Empty);
-        var first = Piece(quilt, design, letters, terms, choice, ImmutableDictionary<string, int>.Empty);
+        var upright = new UprightDesign(quilt, design, prints ?? PrintRoles.None);
+        if (upright.Faults().ToImmutableArray() is { IsEmpty: false } faults)
+        {
+            return Checked<Pieced>.Failed(faults);
+        }
+
+        var first = Piece(quilt, design, letters, terms, choice, upright, ImmutableDictionary<string, int>.Empty);
         if (first.Piecer.Findings.Count > 0)
         {
             return Checked<Pieced>.Failed([.. first.Piecer.Findings, .. Narrow(quilt, design)]);
@@ -35,14 +43,14 @@ public static class PiecingPlan
 
         // Strip sets are as long as the number of rows asks for, which is known only when all is pieced once.
         var copies = CopiesOf(first);
-        var made = choice.Wants("strip-set") ? Piece(quilt, design, letters, terms, choice, copies) : first;
+        var made = choice.Wants("strip-set") ? Piece(quilt, design, letters, terms, choice, upright, copies) : first;
         var binding = BindingStrips.Of(quilt, design, terms, made.Book);
         made.Counts[binding.Piece] = binding.Strips;
-        var pieced = Labels.Apply(made.Book, letters, made.Counts, UnitNames.Apply(made.Recipes), binding, quilt, design, terms);
+        var pieced = Labels.Apply(made.Book, letters, made.Counts, UnitNames.Apply(made.Recipes), binding, quilt, design, terms, prints ?? PrintRoles.None);
         var kinds = first
             .Piecer.Kinds.GroupBy(k => k.Value.Name, k => copies.GetValueOrDefault(k.Key))
             .ToImmutableSortedDictionary(same => same.Key, same => same.Sum(), StringComparer.Ordinal);
-        return new(pieced with { UnitKinds = kinds }, [.. choice.Unknown(), .. Narrow(quilt, design)]);
+        return new(pieced with { UnitKinds = kinds }, [.. choice.Unknown(), .. made.Piecer.Notes, .. upright.Notes(), .. Narrow(quilt, design)]);
     }
 
     private static IEnumerable<Finding> Narrow(Quilt quilt, Design design) => design.Blocks.SelectMany(block => NarrowPatches.Of(block, quilt.Seam));
@@ -55,28 +63,30 @@ public static class PiecingPlan
         Letters letters,
         ClothTerms terms,
         TechniqueChoice choice,
+        UprightDesign upright,
         IReadOnlyDictionary<string, int> wanted
     )
     {
         var seams = new Seams(quilt.Seam, quilt.RulerStep);
         var book = new PieceBook(quilt.RulerStep);
-        var piecer = new Piecer(book, seams, letters, terms.StripLength, choice, wanted);
+        var piecer = new Piecer(book, seams, letters, terms.StripLength, choice, wanted, upright.Prints);
         foreach (var block in design.Blocks)
         {
-            piecer.Whole(
-                new([.. block.Patches.Select(Item.OfPatch)]),
-                new($"block/{block.Id}"),
-                "block",
-                block.Id,
-                BlockDesigns.BorderOf(block.Id) is { } border
-                    ? Message.Of("unit.border-block", ("name", block.Name), ("border", border))
-                    : Message.Of("unit.block", ("name", BlockName.BeforeBlock(block.Name))),
-                new(block.Patches, [], [])
-            );
+            foreach (var turned in upright.TurnsOf(block))
+            {
+                piecer.Whole(
+                    new([.. block.Patches.Select(patch => upright.InBlock(patch, turned))]),
+                    Piecer.BlockId(block.Id, turned),
+                    "block",
+                    block.Id,
+                    turned == 0 ? NameOf(block) : Message.Of("unit.block-turned", ("block", NameOf(block)), ("turns", turned)),
+                    new(block.Patches, [], [])
+                );
+            }
         }
 
         piecer.Whole(
-            new([.. design.Placements.Select(p => Tile(design, p)), .. design.Patches.Select(p => Item.OfFrame(p, quilt.Borders))]),
+            new([.. design.Placements.Select(p => Tile(design, p) with { Turned = upright.TurnOf(p) }), .. design.Patches.Select(p => upright.InFrame(p))]),
             new("top"),
             "top",
             Recipe.WholeTop,
@@ -91,6 +101,11 @@ public static class PiecingPlan
         var (recipes, counts) = Counts.Of(piecer.Drafts, seams);
         return new(piecer, book, recipes, counts);
     }
+
+    private static Message NameOf(BlockDesign block) =>
+        BlockDesigns.BorderOf(block.Id) is { } border
+            ? Message.Of("unit.border-block", ("name", block.Name), ("border", border))
+            : Message.Of("unit.block", ("name", BlockName.BeforeBlock(block.Name)));
 
     /// <summary>How many copies of each region the quilt takes, by the region's key.</summary>
     private static Dictionary<string, int> CopiesOf(Attempt made)

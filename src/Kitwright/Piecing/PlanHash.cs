@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
+using Kitwright.Fabrics;
 using Kitwright.Plans;
 using Kitwright.Quilts;
 
@@ -17,8 +19,10 @@ public static class PlanHash
 
     private const string Alphabet = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
 
-    public static string Of(Quilt quilt, Colorway? colorway, PlanOptions options)
+    /// <param name="shelf">What it says of prints is a part of the problem.</param>
+    public static string Of(Quilt quilt, Colorway? colorway, PlanOptions options, ImmutableArray<Fabric> shelf)
     {
+        var prints = PrintRoles.Of(quilt, colorway, shelf).Prints;
         var text = string.Join(
             '\n',
             Engine,
@@ -26,6 +30,11 @@ public static class PlanHash
             JsonSerializer.Serialize(colorway, PlanJson.Options),
             JsonSerializer.Serialize(options, PlanJson.Options)
         );
+        if (!prints.IsEmpty)
+        {
+            text += '\n' + JsonSerializer.Serialize(prints, PlanJson.Options);
+        }
+
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
     }
 

@@ -47,18 +47,24 @@ public static class QuiltPlanner
         OpenSeams? openSeams = null
     )
     {
+        var prints = PrintRoles.Of(quilt, colorway, fabrics);
         var groups = SwatchKey.Groups(quilt, colorway, options.OneLengthPerFabric);
         var letters = new Letters(groups);
-        var key = SwatchKey.Of(quilt, colorway, fabrics, letters);
+        var key = SwatchKey.Of(quilt, colorway, fabrics, letters, prints);
         var design = Layout.Of(quilt);
-        var pieced = PiecingPlan.Of(quilt, design, letters, options.Terms, options.Techniques);
+        var pieced = PiecingPlan.Of(quilt, design, letters, options.Terms, options.Techniques, prints);
         if (pieced.Value is not { } parts)
         {
             return new(null, [.. key.Findings, .. pieced.Findings]);
         }
 
+        if (MatchedRooms.TooWide(parts, key.Fabrics, options.Terms).ToImmutableArray() is { IsEmpty: false } tooWide)
+        {
+            return new(null, [.. key.Findings, .. pieced.Findings, .. tooWide]);
+        }
+
         var problems = ClothProblems.Of(parts, key.Fabrics, options);
-        var cloths = problems.Select(p => LengthwiseFirst.Cut(p, cut)).ToArray();
+        var cloths = problems.Select(p => ClothProblems.Cut(p, cut)).ToArray();
         var findings = key.Findings.AddRange(PressingBook.Unknown(quilt.Pressing)).AddRange(pieced.Findings).AddRange(cloths.SelectMany(c => c.Findings));
         if (cloths.Any(c => c.Value is null))
         {
@@ -66,7 +72,7 @@ public static class QuiltPlanner
         }
 
         ImmutableArray<ClothPlan> plans = [.. cloths.Select(c => c.Value!)];
-        var hash = PlanHash.Of(quilt, colorway, options);
+        var hash = PlanHash.Of(quilt, colorway, options, fabrics);
         return new(
             new(
                 quilt.Name,
@@ -93,7 +99,10 @@ public static class QuiltPlanner
                 parts.Binding,
                 parts.Backing,
                 NeedsOf.Plan(quilt, plans, parts, key.Fabrics)
-            ),
+            )
+            {
+                Prints = quilt.Prints,
+            },
             findings
         );
     }

@@ -10,7 +10,10 @@ namespace Kitwright.Piecing;
 internal sealed record SwatchKey(ImmutableArray<PlanFabric> Fabrics, ImmutableArray<Finding> Findings)
 {
     /// <summary>Roles by letter: one each, or one per fabric where the shop cuts one length per fabric.</summary>
-    /// <remarks>The backing keeps a length of its own: its panels are not strips.</remarks>
+    /// <remarks>
+    /// The backing keeps a length of its own: its panels are not strips. So does a role whose pieces are matched to the
+    /// print: its strips are whole repeats.
+    /// </remarks>
     public static ImmutableArray<ImmutableArray<string>> Groups(Quilt quilt, Colorway? colorway, bool onePerFabric)
     {
         var used = RoleUses.Of(quilt).Select(use => use.Role).ToHashSet(StringComparer.Ordinal);
@@ -20,15 +23,16 @@ internal sealed record SwatchKey(ImmutableArray<PlanFabric> Fabrics, ImmutableAr
             return [.. roles.Select(r => ImmutableArray.Create(r))];
         }
 
+        var matched = quilt.Roles.Where(r => r.Matched).Select(r => r.Id).ToHashSet(StringComparer.Ordinal);
         return
         [
             .. roles
-                .GroupBy(r => r == quilt.Backing.Role ? "backing " + r : colorway.Fabrics.GetValueOrDefault(r, "role " + r))
+                .GroupBy(r => r == quilt.Backing.Role ? "backing " + r : matched.Contains(r) ? "matched " + r : colorway.Fabrics.GetValueOrDefault(r, "role " + r))
                 .Select(g => g.ToImmutableArray()),
         ];
     }
 
-    public static SwatchKey Of(Quilt quilt, Colorway? colorway, ImmutableArray<Fabric> shelf, Letters letters)
+    public static SwatchKey Of(Quilt quilt, Colorway? colorway, ImmutableArray<Fabric> shelf, Letters letters, PrintRoles prints)
     {
         var findings = ImmutableArray.CreateBuilder<Finding>();
         var byNumber = shelf.ToDictionary(f => f.Number, StringComparer.OrdinalIgnoreCase);
@@ -56,7 +60,12 @@ internal sealed record SwatchKey(ImmutableArray<PlanFabric> Fabrics, ImmutableAr
                 number,
                 fabric?.Name ?? string.Join(", ", roles.Select(r => names[r].Name)),
                 fabric?.Color ?? PlainColors.Of(role)
-            );
+            )
+            {
+                Direction = prints.Direction(role.Id),
+                Match = prints.Of(role.Id).Match,
+                PanelLength = prints.Of(role.Id).Panel,
+            };
         });
         return new([.. key], findings.ToImmutable());
     }

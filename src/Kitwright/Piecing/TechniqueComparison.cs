@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Kitwright.Fabrics;
 using Kitwright.Measure;
 using Kitwright.Plans;
 using Kitwright.Quilts;
@@ -18,8 +19,9 @@ public static class TechniqueComparison
         return PiecingPlan.Of(quilt, Layout.Of(quilt), letters, ClothTerms.Usual).Value?.UnitKinds ?? ImmutableSortedDictionary<string, int>.Empty;
     }
 
-    public static ImmutableArray<UnitTechniques> Of(Quilt quilt, Colorway? colorway, PlanOptions options, CutCloth cut)
+    public static ImmutableArray<UnitTechniques> Of(Quilt quilt, Colorway? colorway, ImmutableArray<Fabric> shelf, PlanOptions options, CutCloth cut)
     {
+        var prints = PrintRoles.Of(quilt, colorway, shelf);
         var letters = new Letters(SwatchKey.Groups(quilt, colorway, options.OneLengthPerFabric));
         var design = Layout.Of(quilt);
         if (Pieced(quilt).Value is not { } now)
@@ -34,7 +36,7 @@ public static class TechniqueComparison
             select new UnitTechniques(kind, now.UnitKinds[kind.Name], Chosen(quilt, kind, options), [.. kind.Techniques.Select(t => Figures(kind, t)).OfType<TechniqueFigures>()]),
         ];
 
-        Findings.Checked<Pieced> Pieced(Quilt changed) => PiecingPlan.Of(changed, design, letters, options.Terms, options.Techniques);
+        Findings.Checked<Pieced> Pieced(Quilt changed) => PiecingPlan.Of(changed, design, letters, options.Terms, options.Techniques, prints);
 
         TechniqueFigures? Figures(UnitKind kind, Technique technique)
         {
@@ -45,8 +47,8 @@ public static class TechniqueComparison
                 return null;
             }
 
-            var fabrics = letters.Groups.Select(roles => new PlanFabric(letters.Of(roles[0]), roles, null, "", "")).ToImmutableArray();
-            var cloths = ClothProblems.Of(pieced, fabrics, options).Select(problem => LengthwiseFirst.Cut(problem, cut).Value).ToArray();
+            var fabrics = letters.Groups.Select(roles => new PlanFabric(letters.Of(roles[0]), roles, null, "", "") { Match = prints.Of(roles[0]).Match, PanelLength = prints.Of(roles[0]).Panel }).ToImmutableArray();
+            var cloths = ClothProblems.Of(pieced, fabrics, options).Select(problem => ClothProblems.Cut(problem, cut).Value).ToArray();
             if (cloths.Any(cloth => cloth is null))
             {
                 return null;

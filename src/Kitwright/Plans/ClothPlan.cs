@@ -43,6 +43,10 @@ public sealed record ClothPlan(
     /// </summary>
     public ImmutableArray<LengthwiseSection> Sections { get; init; } = [];
 
+    /// <summary>Which strips come from which printed panels; null where the cloth is not printed in panels.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ImmutableArray<PanelCut>? Panels { get; init; }
+
     /// <summary>True where even the bound, with the same margin, would need the same saleable length.</summary>
     public bool PurchaseIsLeast => Terms.Purchase(Terms.Straightening + LeastCut + Margin) == Purchase;
 
@@ -114,6 +118,20 @@ public sealed record ClothTerms(
     /// <summary>How strips are cut at the table; null where each is cut in one layer and the edge is squared but once.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public TableTerms? Table { get; init; }
+
+    /// <summary>
+    /// What finding the first motif takes where pieces are matched to the print: the repeats, each a part of
+    /// <see cref="Straightening"/> or <see cref="CrossTrim"/>; null where they are not.
+    /// </summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public PrintMatch? Match { get; init; }
+
+    /// <summary>
+    /// Length of a printed panel: the cloth is cut apart on the printed lines, no strip goes over one, and whole panels are
+    /// sold. Null where it is not printed so.
+    /// </summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Length? Panel { get; init; }
 
     /// <summary>What squaring the edge again takes in all while so many strips are cut one after the other.</summary>
     public Length SquaringAgain(long strips) =>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using Kitwright.Measure;
 
 namespace Kitwright.Plans;
@@ -32,12 +33,29 @@ public sealed record QuiltPlan(
     Needs Needs
 )
 {
+    /// <summary>Where directional prints stand upright.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public PrintSetting Prints { get; init; }
+
     public const string Format = "kitwright-plan";
     public const int Version = 1;
 }
 
 /// <summary>One letter of the swatch key: the roles that share one length, and the stock fabric that fills them.</summary>
-public sealed record PlanFabric(string Letter, ImmutableArray<string> Roles, string? Number, string Name, string Color);
+public sealed record PlanFabric(string Letter, ImmutableArray<string> Roles, string? Number, string Name, string Color)
+{
+    /// <summary>Which ways round its print may lie.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public PrintDirection Direction { get; init; }
+
+    /// <summary>The repeats to which its pieces are matched; null where they show whatever comes.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public PrintMatch? Match { get; init; }
+
+    /// <summary>Length of one printed panel along the cloth; null where it is not printed in panels.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Length? PanelLength { get; init; }
+}
 
 /// <summary>Double-fold binding: strips joined on the diagonal into one.</summary>
 /// <param name="Perimeter">Of the finished top.</param>

@@ -22,12 +22,14 @@ public static class PressingPlan
     )
     {
         sewing = Chosen(sewing, rules);
+        var oneWay = fabrics.Where(fabric => fabric.Direction == PrintDirection.OneWay).SelectMany(fabric => fabric.Roles).ToHashSet(StringComparer.Ordinal);
+        ImmutableArray<BlockDesign> mayTurn = [.. blocks.Where(block => !block.Patches.Any(patch => oneWay.Contains(patch.Role)))];
         var lightness = ClothLightness.OfRoles(fabrics);
         (SewingPlan Sewing, PressingAnswer Answer, PressingProblem Problem)? best = null;
         var kinds = sewing.Recipes.Count(r => r.Shows is not null && r.Runs > 1);
         foreach (var way in Enum.GetValues<PressingWay>().Where(way => Allowed(way)))
         {
-            var split = PressingWays.Split(sewing, way, blocks, seam);
+            var split = PressingWays.Split(sewing, way, mayTurn, seam);
             if (way != PressingWay.One && ReferenceEquals(split, sewing))
             {
                 continue;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using Kitwright.Geometry;
 using Kitwright.Measure;
+using Kitwright.Plans;
 
 namespace Kitwright.Quilts;
 
@@ -32,13 +33,22 @@ public sealed record Quilt(
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public ImmutableSortedDictionary<string, string>? Pressing { get; init; }
 
+    /// <summary>Where prints that have an up stand upright.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public PrintSetting Prints { get; init; }
+
     public Colorway? Colorway(string name) =>
         Colorways.FirstOrDefault(c => string.Equals(c.Name, name, StringComparison.OrdinalIgnoreCase));
 }
 
 /// <summary>What one fabric does in the quilt.</summary>
 /// <param name="Value">Where it stands between light and dark, as the designer wants it; null where it does not matter.</param>
-public sealed record Role(string Id, string Name, Value? Value);
+public sealed record Role(string Id, string Name, Value? Value)
+{
+    /// <summary>Whether each of its pieces is to show the same part of the print, where its fabric has a repeat.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public bool Matched { get; init; }
+}
 
 public enum Value
 {

@@ -36,7 +36,7 @@ public static class Directions
                     number,
                     recipe.Id,
                     Message.Of("step.title", ("name", recipe.Name), ("copies", recipe.Copies)),
-                    Lines(recipe, plan.Seam, plan.RulerStep, numbers, labels, roles, hands, twins, crossings.GetValueOrDefault(recipe.Id)),
+                    [.. Lines(recipe, plan.Seam, plan.RulerStep, numbers, labels, roles, hands, twins, crossings.GetValueOrDefault(recipe.Id)), .. PrintLies.Of(recipe, plan)],
                     recipe.Verbs.Any(v => v is CutAlong or Trim)
                 );
             }),

@@ -2,6 +2,7 @@ using System.Numerics;
 using Kitwright.Fabrics;
 using Kitwright.Findings;
 using Kitwright.Measure;
+using Kitwright.Plans;
 
 namespace Kitwright.Stock;
 

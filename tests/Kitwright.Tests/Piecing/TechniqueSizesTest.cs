@@ -150,7 +150,7 @@ public sealed class TechniqueSizesTest
     public void Each_kind_of_unit_is_weighed()
     {
         var quilt = QuiltFile.Read(Repository.Read("examples", "quilts", "ostrel-bay-stars.json")).Value!;
-        var units = TechniqueComparison.Of(quilt, null, PlanOptions.Usual, FirstFit.Plan);
+        var units = TechniqueComparison.Of(quilt, null, [], PlanOptions.Usual, FirstFit.Plan);
         var goose = Assert.Single(units, u => u.Kind == TechniqueBook.Goose);
         var plan = QuiltPlanner.Plan(quilt, null, [], PlanOptions.Usual, FirstFit.Plan).Value!;
 

@@ -3,6 +3,7 @@ using System.Text;
 using Kitwright.Fabrics;
 using Kitwright.Findings;
 using Kitwright.Measure;
+using Kitwright.Plans;
 using Kitwright.Stock;
 using Kitwright.Words;
 using Xunit;

@@ -74,6 +74,8 @@ public static class Decisions
         decisions.AddRange(SettingDecisions.Of(quilt));
         decisions.AddRange(TechniqueDecisions.Of(quilt));
         decisions.AddRange(PressingDecisions.Of(quilt));
+        decisions.Add(PrintDecision.Of(quilt));
+        decisions.AddRange(MatchDecisions.Of(quilt));
         return decisions.ToImmutable();
     }
 

@@ -24,6 +24,12 @@ public static class CutInstructions
             lines.Add(new(null, Message.Of("chart.square-end", ("length", used)), used));
         }
 
+        if (PrintWords.OfMatch(plan.Terms) is { } match)
+        {
+            lines.Add(new(null, match, used) { UsesCloth = false });
+        }
+
+        lines.AddRange(PrintWords.OfPanels(plan).Select(say => new CutLine(null, say, used) { UsesCloth = false }));
         foreach (var section in plan.Sections)
         {
             used += section.Length;

@@ -23,7 +23,7 @@ internal static class PlainRound
 
     /// <summary>A row of squares and points is no round: what the strips go round is itself joined.</summary>
     private static bool IsJoined(Region part) =>
-        part.Items.Length > Piecer.MostInOneUnit
+        part.Items.Length > UnitWays.MostInOneUnit
         || StraightCuts.Of(part) is { } cuts && (cuts.Lines[0].Step.X.IsZero || cuts.Lines[0].Step.Y.IsZero);
 
     /// <summary>How much wider the strips are cut.</summary>

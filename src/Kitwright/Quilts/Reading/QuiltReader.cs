@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Kitwright.Measure;
+using Kitwright.Plans;
 
 namespace Kitwright.Quilts.Reading;
 
@@ -40,6 +41,7 @@ internal static class QuiltReader
             [.. fields.Optional("colorways")?.Items(0, QuiltLimits.Colorways).Select(ReadColorway) ?? []]
         )
         {
+            Prints = fields.Optional("prints")?.OneOf<PrintSetting>() ?? PrintSetting.InTheQuilt,
             Pressing = ReadTexts(fields.Optional("pressing")?.Entries(QuiltLimits.Habits) ?? []) is { Count: > 0 } pressing ? pressing : null,
         };
     }
@@ -74,7 +76,7 @@ internal static class QuiltReader
     public static Role ReadRole(Node node)
     {
         using var fields = node.Fields();
-        return new(fields.Required("id").Id(), fields.Required("name").Text(), fields.Optional("value")?.OneOf<Value>());
+        return new(fields.Required("id").Id(), fields.Required("name").Text(), fields.Optional("value")?.OneOf<Value>()) { Matched = fields.Optional("matched")?.Flag() ?? false };
     }
 
     private static ImmutableSortedDictionary<string, string> ReadTechniques(Node? node) =>

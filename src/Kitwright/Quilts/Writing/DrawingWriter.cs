@@ -16,6 +16,11 @@ internal sealed class DrawingWriter(Utf8JsonWriter json, Length unit)
         {
             Enum("value", value);
         }
+
+        if (role.Matched)
+        {
+            json.WriteBoolean("matched", true);
+        }
     }
 
     public void Grid(Grid grid)

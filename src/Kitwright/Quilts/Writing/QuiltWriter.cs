@@ -4,6 +4,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using Kitwright.Geometry;
 using Kitwright.Measure;
+using Kitwright.Plans;
 
 namespace Kitwright.Quilts.Writing;
 
@@ -67,6 +68,11 @@ internal sealed class QuiltWriter
         if (quilt.Pressing is { } pressing)
         {
             WriteTexts("pressing", pressing);
+        }
+
+        if (quilt.Prints != PrintSetting.InTheQuilt)
+        {
+            drawing.Enum("prints", quilt.Prints);
         }
 
         drawing.List("colorways", quilt.Colorways, WriteColorway);
