@@ -52,6 +52,12 @@ public sealed class OffcutLedger
             cancel
         );
 
+    public async Task<bool> IsTakenBack(Guid booking, CancellationToken cancel = default)
+    {
+        await using var context = store.NewContext();
+        return await BookingDesk.Earlier(context, IdOfTakingBack(booking), cancel) is not null;
+    }
+
     /// <summary>What was booked under an id; null where nothing was. For a client that lost the answer.</summary>
     public async Task<OffcutsBooked?> Find(Guid booking, CancellationToken cancel = default)
     {
