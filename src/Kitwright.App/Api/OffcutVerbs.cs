@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using Kitwright.App.Web;
+using Kitwright.Cutting.Sheets;
 using Kitwright.Findings;
 using Kitwright.Shop;
 using Kitwright.Shop.Ledger;
-using Kitwright.Stock;
 using Microsoft.AspNetCore.Mvc;
 
 namespace Kitwright.App.Api;

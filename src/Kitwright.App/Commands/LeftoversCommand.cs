@@ -1,16 +1,16 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using Kitwright.App.Api;
+using Kitwright.Cutting.Sheets;
 using Kitwright.Fabrics;
 using Kitwright.Findings;
 using Kitwright.Shop;
 using Kitwright.Shop.Ledger;
-using Kitwright.Stock;
 using Kitwright.Words;
 
 namespace Kitwright.App.Commands;
 
-/// <summary><c>leftovers [FILE] --in DATABASE [--as WHAT]</c>: lists the leftovers on the shelf, or books a list of them.</summary>
+/// <summary><c>leftovers FILE --in DATABASE --as WHAT</c>: lists the leftovers on the shelf, or books a list of them.</summary>
 internal static class LeftoversCommand
 {
     public static Command Make()

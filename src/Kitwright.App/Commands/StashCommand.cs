@@ -6,7 +6,6 @@ using Kitwright.Fabrics;
 using Kitwright.Findings;
 using Kitwright.Measure;
 using Kitwright.Plans;
-using Kitwright.Stock;
 using Kitwright.Words;
 
 namespace Kitwright.App.Commands;

@@ -1,11 +1,11 @@
 using System.Text;
 using CsCheck;
+using Kitwright.Cutting.Sheets;
 using Kitwright.Fabrics;
 using Kitwright.Measure;
-using Kitwright.Stock;
 using Xunit;
 
-namespace Kitwright.Tests.Stock;
+namespace Kitwright.Tests.Cutting.Sheets;
 
 public sealed class OffcutFileTest
 {

@@ -1,12 +1,11 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
-using Kitwright.Cutting.Sheets;
 using Kitwright.Fabrics;
 using Kitwright.Findings;
 using Kitwright.Measure;
 
-namespace Kitwright.Stock;
+namespace Kitwright.Cutting.Sheets;
 
 /// <summary>
 /// Leftovers as a separated text: the columns fabric, width (across the fabric), height (along it), count, and perhaps
