@@ -80,26 +80,22 @@ public static class TemplateBook
     private static IEnumerable<Element> Template(TemplatePiece piece, double width, double height, Catalog words)
     {
         var picture = TemplatePicture.Of(piece);
-        var heading = Texts.Heading(words.Say("template.piece", ("label", piece.Label), ("block", piece.Block), ("role", piece.Role), ("count", piece.Count), ("printed", piece.Count - piece.TurnedOver), ("turned", piece.TurnedOver)));
-        ImmutableArray<Element> hand = piece.HasHand ? [Texts.Small(words.Say("template.hand", ("turned", piece.TurnedOver)))] : [];
+        var heading = Texts.Heading(words.Say("template.piece", ("label", piece.Label), ("block", piece.Block), ("role", piece.Role), ("count", piece.Count)));
         var alternative = words.Say("template.alt", ("label", piece.Label), ("block", piece.Block));
         if (Fits(picture, width, height))
         {
-            return [new Together(new Stack([heading, .. hand, Figure(picture, alternative)], 6))];
+            return [new Together(Stack.Of(6, heading, Figure(picture, alternative)))];
         }
 
         // Larger than the sheet: on several, each with the lines at which they are joined.
         var tiles = SheetTiles.Of(picture.Width, picture.Height, width, height - AboveTile);
         var across = tiles.Max(tile => tile.Column) + 1;
         return tiles.Select(tile => new Together(
-            new Stack(
-                [
-                    tile.Number == 1 ? heading : Texts.Heading(words.Say("template.sheet", ("label", piece.Label), ("number", tile.Number), ("count", tiles.Length))),
-                    .. hand.Take(tile.Number == 1 ? 1 : 0),
-                    Texts.Small(words.Say("template.tiles", ("number", tile.Number), ("count", tiles.Length), ("across", across))),
-                    Figure(TiledTemplate.Of(piece, tile), alternative),
-                ],
-                6
+            Stack.Of(
+                6,
+                tile.Number == 1 ? heading : Texts.Heading(words.Say("template.sheet", ("label", piece.Label), ("number", tile.Number), ("count", tiles.Length))),
+                Texts.Small(words.Say("template.tiles", ("number", tile.Number), ("count", tiles.Length), ("across", across))),
+                Figure(TiledTemplate.Of(piece, tile), alternative)
             )
         ));
     }

@@ -7,7 +7,7 @@ namespace Kitwright.Sewing;
 /// <param name="Block">Name of the block.</param>
 /// <param name="Label">"T3": templates are numbered through the quilt.</param>
 /// <param name="Role">Name of the role whose fabric it is cut from.</param>
-/// <param name="Count">How many the quilt takes, as printed and turned over together.</param>
+/// <param name="Count">How many the quilt takes.</param>
 /// <param name="Sewn">The line to sew on, counterclockwise; arcs as fine chords. Inches, y up, as it lies in its block.</param>
 /// <param name="Cut">The line to cut on: a seam allowance outside, sharp points blunted.</param>
 /// <param name="Marks">Places on the sewing line that meet a neighbor's corner or the middle of its edge.</param>
@@ -21,12 +21,6 @@ public sealed record TemplatePiece(
     ImmutableArray<TemplateMark> Marks
 )
 {
-    /// <summary>Whether no turn lays the shape on its mirror image: then it matters which side of the cloth is up.</summary>
-    public bool HasHand { get; init; }
-
-    /// <summary>How many of <see cref="Count"/> are the mirror image: the template is turned over for them.</summary>
-    public int TurnedOver { get; init; }
-
     public (Spot Low, Spot High) Extent =>
         (new(Cut.Min(p => p.X), Cut.Min(p => p.Y)), new(Cut.Max(p => p.X), Cut.Max(p => p.Y)));
 }

@@ -7,7 +7,7 @@ using Kitwright.Quilts;
 
 namespace Kitwright.Sewing;
 
-/// <summary>Templates for all patches of a quilt's blocks, each shape once for each role; for its mirror images the template is turned over.</summary>
+/// <summary>Templates for all patches of a quilt's blocks, each shape once for each role; mirror images are shapes of their own.</summary>
 public static class Templates
 {
     /// <summary>Shorter edges need no mark in their middle.</summary>
@@ -30,34 +30,19 @@ public static class Templates
                 .Patches.Select(p => (p.Role, Line: SewingLine(p, mirror, width), Curves: ArcMarks.Of(p, corners).Select(m => (At: Lies(m.At), Center: Lies(m.Center))).ToArray()))
                 .ToArray();
             Spot Lies(Spot at) => mirror ? new(width - at.X, at.Y) : at;
-            var groups = shapes.GroupBy(s => (s.Role, Key: Key(s.Line))).ToArray();
-            var turned = new HashSet<(string, string)>();
-            foreach (var same in groups.Where(same => !turned.Contains(same.Key)))
+            foreach (var same in shapes.GroupBy(s => (s.Role, Key: Key(s.Line))))
             {
                 var (_, line, curves) = same.First();
-                var hand = TemplateHand.Has(line);
-                // Turned by quarters only, so that the arrow of the grain holds for it too.
-                var image = hand ? groups.FirstOrDefault(other => other.Key == (same.Key.Role, Key(TemplateHand.Mirror(line)))) : null;
-                if (image is not null)
-                {
-                    turned.Add(image.Key);
-                }
-
-                var over = (image?.Count() ?? 0) * placed.GetValueOrDefault(block.Id);
                 found.Add(
                     new(
                         drawn.Name,
                         $"T{found.Count + 1}",
                         roles.GetValueOrDefault(same.Key.Role, same.Key.Role),
-                        (same.Count() * placed.GetValueOrDefault(block.Id)) + over,
+                        same.Count() * placed.GetValueOrDefault(block.Id),
                         line,
                         SeamOffset.Of(line, seam),
                         [.. Marks(line, shapes.SelectMany(s => s.Line).ToArray()), .. curves.Select(m => ArcMarks.On(line, m.At, m.Center))]
                     )
-                    {
-                        HasHand = hand,
-                        TurnedOver = over,
-                    }
                 );
             }
         }
