@@ -5,6 +5,7 @@ using Kitwright.Measure;
 using Kitwright.Piecing;
 using Kitwright.Plans;
 using Kitwright.Quilts;
+using Kitwright.Sewing;
 using Xunit;
 
 namespace Kitwright.Checking.Tests;
@@ -58,7 +59,7 @@ public sealed class CutToShapeTest
         Assert.All(plan.Pieces.Where(p => p.Role == "d"), p => Assert.Equal(Hand.Either, p.Hand));
         Assert.Equal(
             "This shape has a hand, and A2 becomes its mirror image: lay the two wrong sides together, or fold the cloth so, and each cut gives one of each. Cut 4 pairs so.",
-            Words.Catalog.English.Say(Cutting.Instructions.HandWords.Of(plan, plan.Pieces.First(p => p.Label == "A1"))!)
+            Words.Catalog.English.Say(HandWords.Of(plan, plan.Pieces.First(p => p.Label == "A1"))!)
         );
 
         // In the mirror every hand is the other one.
@@ -67,6 +68,37 @@ public sealed class CutToShapeTest
             plan.Pieces.Where(p => p.Role == "b").Select(p => p.Hand == Hand.Left ? Hand.Right : Hand.Left),
             mirrored.Pieces.Where(p => p.Role == "b").Select(p => p.Hand)
         );
+    }
+
+    /// <summary>Cloth without a wrong side is turned over: one class for both hands, which one-sided cloth must not have.</summary>
+    [Fact]
+    public void Two_sided_cloth_has_one_class_for_both_hands()
+    {
+        var quilt = Quilt(TwoParallelograms, false);
+        var plans = new[] { false, true }.Select(twoSided => Dyed(quilt, twoSided)).ToArray();
+
+        Assert.All(plans, plan => Assert.Empty(PlanChecker.Check(plan).Findings));
+        Assert.Equal([2, 1], plans.Select(plan => plan.Pieces.Count(p => p.Role == "a")));
+        Assert.Equal(plans[0].Pieces.Where(p => p.Role == "a").Sum(p => p.Count), plans[1].Pieces.Single(p => p.Role == "a").Count);
+        Assert.All(plans[1].Pieces, p => Assert.True(p is { Hand: Hand.Either, Mirror: null }));
+        Assert.StartsWith("The cloth has no wrong side", Words.Catalog.English.Say(HandWords.Of(plans[1], plans[1].Pieces.Single(p => p.Role == "a"))!), StringComparison.Ordinal);
+        Assert.Null(HandWords.Of(plans[1], plans[1].Pieces.First(p => p.Role == "d")));
+
+        var oneSided = plans[1] with { Fabrics = [.. plans[1].Fabrics.Select(f => f with { TwoSided = false })] };
+        Assert.Contains("check.pieces.hand", PlanChecker.Check(oneSided).Findings.Select(f => f.Rule));
+    }
+
+    private static QuiltPlan Dyed(Quilt quilt, bool twoSided)
+    {
+        var colorway = new Colorway("Dyed", quilt.Roles.ToImmutableSortedDictionary(role => role.Id, role => role.Id.ToUpperInvariant()));
+        ImmutableArray<Fabrics.Fabric> fabrics =
+        [
+            .. quilt.Roles.Select(role => new Fabrics.Fabric(role.Id.ToUpperInvariant(), role.Name, Length.Inches(42), 1200, "#335577", new(Fabrics.PrintKind.Solid, "#335577", 1))
+            {
+                TwoSided = twoSided,
+            }),
+        ];
+        return QuiltPlanner.Plan(quilt, colorway, fabrics, PlanOptions.Usual, FirstFit.Plan).Value!;
     }
 
     /// <summary>Each slip that would have pieces cut wrong side up is refused.</summary>

@@ -27,9 +27,9 @@ public sealed class MatchedPlansTest
     [MemberData(nameof(Repeats))]
     public void Every_role_of_the_blocks_can_be_matched(string along, string across)
     {
-        foreach (var quilt in Demo())
+        foreach (var quilt in Demo().Take(3))
         {
-            foreach (var role in quilt.Blocks.SelectMany(b => b.Patches).Select(p => p.Role).Distinct().Take(2))
+            foreach (var role in quilt.Blocks.SelectMany(b => b.Patches).Select(p => p.Role).Distinct().Take(1))
             {
                 var plan = Planned(quilt, role, along, across).Value!;
                 Assert.Empty(PlanChecker.Check(plan).Findings);

@@ -52,8 +52,13 @@ internal sealed class CutOptions
     private readonly Option<long?> work = new("--work") { Description = Inputs.Say("command.cut.work") };
     private readonly Option<double?> seconds = new("--seconds") { Description = Inputs.Say("command.cut.seconds") };
 
+    private readonly Option<string?> repeatAlong = new("--repeat-along") { Description = Inputs.Say("command.cut.repeat-along") };
+    private readonly Option<string?> repeatAcross = new("--repeat-across") { Description = Inputs.Say("command.cut.repeat-across") };
+    private readonly Option<bool> match = new("--match") { Description = Inputs.Say("command.cut.match") };
+    private readonly Option<string?> panel = new("--panel") { Description = Inputs.Say("command.cut.panel") };
+
     private IEnumerable<Option> All =>
-        [width, cloth, unit, turn, stages, first, last, folds, trim, straightening, increments, goal, budget, work, seconds, seed, keep];
+        [width, cloth, unit, turn, stages, first, last, folds, trim, straightening, increments, goal, budget, work, seconds, seed, keep, repeatAlong, repeatAcross, match, panel];
 
     public void AddTo(Command command)
     {
@@ -130,7 +135,13 @@ internal sealed class CutOptions
             Budget(parsed) with { Seed = parsed.GetValue(seed) },
             parsed.GetValue(seed),
             Given(parsed.GetValue(keep))
-        );
+        )
+        {
+            RepeatAlong = Given(parsed.GetValue(repeatAlong)),
+            RepeatAcross = Given(parsed.GetValue(repeatAcross)),
+            MatchAll = parsed.GetValue(match),
+            Panel = Given(parsed.GetValue(panel)),
+        };
     }
 
     private WorkBudget Budget(ParseResult parsed) =>
@@ -167,6 +178,9 @@ internal sealed class CutOptions
         Check(trim, result.GetValue(trim), aboveZero: false);
         Check(keep, result.GetValue(keep), aboveZero: false);
         Check(straightening, result.GetValue(straightening), aboveZero: false);
+        Check(repeatAlong, result.GetValue(repeatAlong), aboveZero: true);
+        Check(repeatAcross, result.GetValue(repeatAcross), aboveZero: true);
+        Check(panel, result.GetValue(panel), aboveZero: true);
         var steps = result.GetValue(increments) ?? [];
         foreach (var step in steps)
         {
@@ -211,9 +225,38 @@ internal sealed class CutOptions
             Only(chosen is "length" or "purchase", $"{goal.Name} {chosen}");
         }
 
+        Printed(result, isRoll, hasSteps);
         if (chosen == "purchase" && !hasSteps)
         {
             result.AddError(Inputs.Say("command.cut.goal.purchase"));
+        }
+    }
+
+    /// <summary>Repeats and panels are for the engine that cuts quilts, and a panel is an end and a step of its own.</summary>
+    private void Printed(CommandResult result, bool isRoll, bool hasSteps)
+    {
+        // An option that is not given has its usual value, which is not worked out yet.
+        bool Usual<T>(Option<T> option, Func<T?, bool> usual) => result.GetResult(option) is not { Implicit: false } || usual(result.GetValue(option));
+        var plain = isRoll && Usual(stages, given => given == 2) && Usual(last, given => given == "non-exact") && Usual(folds, given => given!.All(layers => layers == 1));
+        foreach (var option in new Option[] { repeatAlong, repeatAcross, match, panel }.Where(option => !plain && result.GetResult(option) is { Implicit: false }))
+        {
+            result.AddError(Words.Catalog.English.Say("command.cut.plain-only", ("option", option.Name)));
+        }
+
+        if (result.GetValue(panel) is not null)
+        {
+            (Option Option, bool Given)[] others =
+            [
+                (repeatAlong, result.GetValue(repeatAlong) is not null),
+                (repeatAcross, result.GetValue(repeatAcross) is not null),
+                (match, result.GetValue(match)),
+                (straightening, result.GetValue(straightening) is not null),
+                (increments, hasSteps),
+            ];
+            foreach (var (option, _) in others.Where(other => other.Given))
+            {
+                result.AddError(Words.Catalog.English.Say("command.cut.panel-only", ("option", option.Name)));
+            }
         }
     }
 }

@@ -32,6 +32,17 @@ internal sealed record CutTerms(
     Length? Keep
 )
 {
+    /// <summary>Repeats of the print, to which the pieces that ask for it are matched; null for none.</summary>
+    public Length? RepeatAlong { get; init; }
+
+    public Length? RepeatAcross { get; init; }
+
+    /// <summary>Whether all pieces are matched, whatever the list says.</summary>
+    public bool MatchAll { get; init; }
+
+    /// <summary>Length of a printed panel; null where the cloth is not printed so.</summary>
+    public Length? Panel { get; init; }
+
     /// <summary>What the engine for quilts does as well: two stages with trimming, in one layer.</summary>
     public bool IsPlainRoll => Width is not null && Stages == 2 && Last == LastCut.NonExact && Folds is [1];
 

@@ -1,5 +1,6 @@
 using Kitwright.Cutting.Instructions;
 using Kitwright.Plans;
+using Kitwright.Sewing;
 using Kitwright.Words;
 
 namespace Kitwright.App.Commands;

@@ -15,13 +15,74 @@ internal static class RollCutting
     public static (CutOutcome? Cut, ImmutableArray<Finding> Findings) Cut(PieceList list, CutTerms terms, CancellationToken cancel)
     {
         var started = Stopwatch.GetTimestamp();
-        var planned = ClothCutter.Cut(ProblemOf(list, terms), terms.Budget, cancel);
+        var planned = Planned(list, terms, cancel);
         var seconds = Stopwatch.GetElapsedTime(started).TotalSeconds;
         var findings = planned.Findings.Select(f => f with { Place = PlaceOf(f.Place, list) }).ToImmutableArray();
-        return (planned.Value is { } plan ? Outcome(plan, terms, seconds) : null, findings);
+        return (planned.Value is { } plan ? new RollOutcome(list, plan, terms).Of(seconds) : null, findings);
     }
 
-    private static ClothProblem ProblemOf(PieceList list, CutTerms terms) =>
+    private static Checked<ClothPlan> Planned(PieceList list, CutTerms terms, CancellationToken cancel)
+    {
+        Checked<ClothPlan> Cut(ClothProblem problem) => ClothCutter.Cut(problem, terms.Budget, cancel);
+        if (terms.RepeatAcross is { } wide && wide > terms.Width - terms.Trim)
+        {
+            return Checked<ClothPlan>.Failed(Finding.Of("cutlist.repeat-too-wide", "--repeat-across", ("repeat", new Measured(wide, terms.Measure.Unit).ToString()), ("width", new Measured(terms.Width!.Value - terms.Trim, terms.Measure.Unit).ToString())));
+        }
+
+        ImmutableArray<Finding> nothing = [];
+        if ((terms.RepeatAlong ?? terms.RepeatAcross) is null)
+        {
+            nothing =
+            [
+                .. list.Pieces.Index().Where(p => p.Item.Matched || terms.MatchAll).Select(p => Finding.NoteOf("cutlist.match-nothing", IdOf(p.Index).Value, ("label", p.Item.Label))),
+            ];
+        }
+
+        var all = Enumerable.Range(0, list.Pieces.Length).ToArray();
+        var matched = nothing.IsEmpty && (terms.RepeatAlong ?? terms.RepeatAcross) is not null ? all.Where(i => list.Pieces[i].Matched || terms.MatchAll).ToArray() : [];
+        var planned =
+            terms.Panel is { } panel ? PanelWay.Cut(ProblemOf(list, all, terms, terms.Straightening), panel, Cut)
+            : matched.Length == 0 ? Cut(ProblemOf(list, all, terms, terms.Straightening))
+            : MatchedFirst(list, matched, [.. all.Except(matched)], terms, Cut);
+        return planned with { Findings = [.. nothing, .. planned.Findings] };
+    }
+
+    /// <summary>
+    /// Pieces that are matched come first, on strips of their own, so that each begins at a whole repeat from the end; what
+    /// is not follows as from a cloth that begins there.
+    /// </summary>
+    private static Checked<ClothPlan> MatchedFirst(PieceList list, int[] matched, int[] rest, CutTerms terms, Func<ClothProblem, Checked<ClothPlan>> cut)
+    {
+        var first = cut(ProblemOf(list, matched, terms, terms.Straightening));
+        if (first.Value is not { } before || rest.Length == 0)
+        {
+            return first;
+        }
+
+        var second = cut(ProblemOf(list, rest, terms, before.Cut));
+        if (second.Value is not { } after)
+        {
+            return second with { Findings = [.. first.Findings, .. second.Findings] };
+        }
+
+        var (one, two) = (before.Proof, after.Proof);
+        var status =
+            one.Status == ProofStatus.Proved && two.Status == ProofStatus.Proved ? ProofStatus.Proved
+            : one.Status == ProofStatus.Within || two.Status == ProofStatus.Within ? ProofStatus.Within
+            : ProofStatus.ProvedBySearch;
+        return new(
+            after with
+            {
+                Terms = before.Terms,
+                Demand = [.. before.Demand, .. after.Demand],
+                Strips = [.. before.Strips, .. after.Strips],
+                Proof = two with { Status = status, Bound = one.Bound + two.Bound, Work = one.Work + two.Work, StoppedBy = one.StoppedBy == "done" ? two.StoppedBy : one.StoppedBy },
+            },
+            [.. first.Findings, .. second.Findings]
+        );
+    }
+
+    private static ClothProblem ProblemOf(PieceList list, int[] some, CutTerms terms, Length straightening) =>
         new(
             new("cloth/A"),
             "A",
@@ -30,73 +91,49 @@ internal static class RollCutting
             new(
                 terms.Width!.Value,
                 terms.Trim,
-                terms.Straightening,
+                straightening,
                 Stages: 2,
-                terms.Increments.IsEmpty ? [Length.Inch] : terms.Increments,
+                terms.Panel is { } panel ? [panel]
+                    : terms.Increments.IsEmpty ? [Length.Inch]
+                    : terms.Increments,
                 MinimumCut: Length.Zero
-            ),
-            [.. list.Pieces.Select((p, index) => new ClothDemand(IdOf(index), p.Label, p.Width, p.Height, p.Count, p.MayTurn))],
+            )
+            {
+                Panel = terms.Panel,
+            },
+            [.. some.Select(index => DemandOf(list.Pieces[index], index, terms))],
             SpareStrips: 0,
-            terms.Goal != "length" && !terms.Increments.IsEmpty ? CutGoal.ByTheStep : CutGoal.ByTheInch
+            terms.Goal != "length" && !(terms.Increments.IsEmpty && terms.Panel is null) ? CutGoal.ByTheStep : CutGoal.ByTheInch
         );
 
-    private static PathId IdOf(int index) => new PathId("piece").Child("line", index);
+    /// <summary>A matched piece asks for its room of whole repeats; one that goes into a panel one way round only lies so.</summary>
+    private static ClothDemand DemandOf(ListedPiece piece, int index, CutTerms terms)
+    {
+        var (width, height, mayTurn) = (piece.Width, piece.Height, piece.MayTurn);
+        if (piece.Matched || terms.MatchAll)
+        {
+            var strip = terms.Width!.Value - terms.Trim;
+            var room = terms.RepeatAcross is { } across ? width.RoundUpTo(across) : width;
+            // One that with its repeats fills more than a strip has it to itself.
+            width = room > strip && width <= strip ? strip : room;
+            height = terms.RepeatAlong is { } along ? height.RoundUpTo(along) : height;
+            mayTurn = mayTurn && (terms.RepeatAlong ?? terms.RepeatAcross) is null;
+        }
+
+        if (mayTurn && terms.Panel is { } panel && Length.Max(width, height) > panel)
+        {
+            (width, height, mayTurn) = height > panel ? (height, width, false) : (width, height, false);
+        }
+
+        return new(IdOf(index), piece.Label, width, height, piece.Count, mayTurn);
+    }
+
+    public static PathId IdOf(int index) => new PathId("piece").Child("line", index);
 
     /// <summary>A finding about a piece stands at its line in the list.</summary>
     private static string PlaceOf(string place, PieceList list)
     {
         var index = Enumerable.Range(0, list.Pieces.Length).FirstOrDefault(i => IdOf(i).Value == place, -1);
-        return index < 0 ? "--width" : $"line {list.Pieces[index].Line}";
-    }
-
-    /// <summary>Without an increment just what is cut is bought.</summary>
-    private static ClothPlan Bought(ClothPlan plan, CutTerms terms) => terms.Increments.IsEmpty ? plan with { Purchase = plan.Cut } : plan;
-
-    private static CutOutcome Outcome(ClothPlan plan, CutTerms terms, double seconds)
-    {
-        Measured Of(Length length) => new(length, terms.Measure.Unit);
-        var demand = plan.Demand.ToDictionary(d => d.Piece);
-        SubCutOutcome SubCutOf(StripCut strip, SubCut cut)
-        {
-            var piece = demand[cut.Stack[0].Piece];
-            var turned = cut.Stack[0].Turned;
-            var (width, height) = turned ? (piece.Height, piece.Width) : (piece.Width, piece.Height);
-            return new(piece.Label, Of(width), Of(height), 1, cut.Times, turned, Of(cut.Width), height < strip.Height ? 1 : 0, []);
-        }
-
-        return new(
-            plan.Proof.Status switch
-            {
-                ProofStatus.Proved => "proved",
-                ProofStatus.ProvedBySearch => "provedBySearch",
-                _ => "within",
-            },
-            Of(plan.Cut),
-            Of(plan.Terms.Straightening + plan.Proof.Bound),
-            terms.Increments.IsEmpty ? null : Of(plan.Purchase),
-            Cost: null,
-            CostBound: null,
-            Sheets: 1,
-            SheetsBound: null,
-            Math.Round(seconds, 3),
-            plan.Proof.Method,
-            plan.Proof.Work,
-            plan.Proof.StoppedBy,
-            Short: [],
-            ShortIsProved: false,
-            [
-                new(
-                    Cloth: null,
-                    "across",
-                    Of(plan.Terms.UsableWidth),
-                    Of(plan.Cut),
-                    1,
-                    [.. plan.Strips.Select(s => new StripOutcome(Of(s.Height), 1, s.Times, [.. s.SubCuts.Select(c => SubCutOf(s, c))]))],
-                    terms.Keep is { } least
-                        ? [.. Leftovers.Of(Bought(plan, terms), least).Select(left => new LeftoverOutcome(Of(left.Width), Of(left.Height), left.Count))]
-                        : []
-                ),
-            ]
-        );
+        return index < 0 ? place.StartsWith("--", StringComparison.Ordinal) ? place : "--width" : $"line {list.Pieces[index].Line}";
     }
 }

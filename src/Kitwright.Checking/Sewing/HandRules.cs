@@ -8,7 +8,7 @@ namespace Kitwright.Checking.Sewing;
 
 /// <summary>
 /// What the cut list says of hands, against the outlines that pieces are cut to: a piece cut to a shape of a hand says
-/// which, and names the piece that becomes its mirror image.
+/// which, and names the piece that becomes its mirror image; but not where the cloth has no wrong side.
 /// </summary>
 internal static class HandRules
 {
@@ -18,6 +18,7 @@ internal static class HandRules
     public static void Check(QuiltPlan plan, IReadOnlyDictionary<PathId, Unit?> units, FindingList findings, Effort effort)
     {
         var shapes = plan.Pieces.ToDictionary(p => p.Id, _ => Array.Empty<Side>());
+        var twoSided = plan.Fabrics.Where(f => f.TwoSided).SelectMany(f => f.Roles).ToHashSet(StringComparer.Ordinal);
         foreach (var recipe in plan.Sewing.Recipes)
         {
             Side[] sides = [];
@@ -32,6 +33,12 @@ internal static class HandRules
             var hand = HandOf(sides, effort);
             foreach (var take in recipe.Verbs.OfType<Take>())
             {
+                // Cloth without a wrong side may be turned over: what is cut from it has no hand.
+                if (plan.Pieces.First(p => p.Id == take.Piece) is { Hand: Hand.Either } either && twoSided.Contains(either.Role))
+                {
+                    continue;
+                }
+
                 if (plan.Pieces.First(p => p.Id == take.Piece) is var piece && piece.Hand != hand)
                 {
                     findings.Add("check.pieces.hand", piece.Id.Value, Word(piece.Hand), Word(hand));

@@ -10,6 +10,9 @@ internal sealed class BasisInverse(int size)
 
     private readonly double[][] columns = [.. Enumerable.Range(0, size).Select(_ => new double[size])];
 
+    /// <summary>Numbers gone through so far: most entries of a large basis are zero, and passed over.</summary>
+    public long Touched { get; private set; }
+
     /// <summary>Pivots since the inverse was last computed anew; rounding errors grow with it.</summary>
     public int Age { get; private set; }
 
@@ -70,6 +73,7 @@ internal sealed class BasisInverse(int size)
                 var factor = column[leaving] / pivot;
                 AddScaled(column, direction, -factor);
                 column[leaving] = factor;
+                Touched += size;
             }
         }
 
@@ -100,11 +104,14 @@ internal sealed class BasisInverse(int size)
                 matrix[k][i] /= divisor;
             }
 
+            Touched += 2 * size;
+
             for (var row = 0; row < size; row++)
             {
                 if (row != k && matrix[row][k] != 0)
                 {
                     AddScaled(matrix[row], matrix[k], -matrix[row][k]);
+                    Touched += 2 * size;
                 }
             }
         }

@@ -281,11 +281,12 @@ internal sealed class StripMaster
         values[leaving] = step;
         inverse.CopyRow(leaving, pivotRow);
         BasisInverse.AddScaled(duals, pivotRow, price);
+        var before = inverse.Touched;
         inverse.Pivot(direction, leaving);
         columns.Place(basis[leaving], Nonbasic);
         basis[leaving] = entering;
         columns.Place(entering, leaving);
-        meter.Charge(((long)rows * rows / 2) + (4L * rows));
+        meter.Charge(((inverse.Touched - before) * 2 / 5) + (25L * rows));
     }
 
     private double ReducedCost(int variable) => columns.Cost(variable) - columns.Program.Dot(variable, duals);
@@ -313,12 +314,14 @@ internal sealed class StripMaster
 
     private bool Refresh()
     {
+        var before = inverse.Touched;
         if (!inverse.Compute(columns.Program, basis))
         {
             return false;
         }
 
-        meter.Charge(2L * rows * rows * rows);
+        // Memory is taken and given back, too.
+        meter.Charge((2 * (inverse.Touched - before)) + (500L * rows));
         ComputeValues();
         ComputeDuals();
         return true;

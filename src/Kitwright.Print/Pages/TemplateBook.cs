@@ -25,6 +25,9 @@ public static class TemplateBook
     /// <summary>A heading of two lines and two lines of small print over a tile.</summary>
     private const double AboveTile = 90;
 
+    /// <summary>Two lines more, where a template says its hand.</summary>
+    private const double AboveHanded = 26;
+
     /// <summary>A foundation of two sections is a seam like any other.</summary>
     private const int FewestSections = 3;
 
@@ -82,23 +85,29 @@ public static class TemplateBook
         var picture = TemplatePicture.Of(piece);
         var heading = Texts.Heading(words.Say("template.piece", ("label", piece.Label), ("block", piece.Block), ("role", piece.Role), ("count", piece.Count)));
         var alternative = words.Say("template.alt", ("label", piece.Label), ("block", piece.Block));
+        var hand = piece.HasHand ? Texts.Small(words.Say("template.hand", ("mirror", piece.Mirror ?? "none"))) : null;
         if (Fits(picture, width, height))
         {
-            return [new Together(Stack.Of(6, heading, Figure(picture, alternative)))];
+            return [new Together(Stack.Of(6, [heading, .. OrNone(hand), Figure(picture, alternative)]))];
         }
 
         // Larger than the sheet: on several, each with the lines at which they are joined.
-        var tiles = SheetTiles.Of(picture.Width, picture.Height, width, height - AboveTile);
+        var tiles = SheetTiles.Of(picture.Width, picture.Height, width, height - AboveTile - (hand is null ? 0 : AboveHanded));
         var across = tiles.Max(tile => tile.Column) + 1;
         return tiles.Select(tile => new Together(
             Stack.Of(
                 6,
-                tile.Number == 1 ? heading : Texts.Heading(words.Say("template.sheet", ("label", piece.Label), ("number", tile.Number), ("count", tiles.Length))),
-                Texts.Small(words.Say("template.tiles", ("number", tile.Number), ("count", tiles.Length), ("across", across))),
-                Figure(TiledTemplate.Of(piece, tile), alternative)
+                [
+                    tile.Number == 1 ? heading : Texts.Heading(words.Say("template.sheet", ("label", piece.Label), ("number", tile.Number), ("count", tiles.Length))),
+                    .. OrNone(tile.Number == 1 ? hand : null),
+                    Texts.Small(words.Say("template.tiles", ("number", tile.Number), ("count", tiles.Length), ("across", across))),
+                    Figure(TiledTemplate.Of(piece, tile), alternative),
+                ]
             )
         ));
     }
+
+    private static IEnumerable<Element> OrNone(Element? element) => element is null ? [] : [element];
 
     private static IEnumerable<Element> Foundation(Quilt quilt, BlockDesign block, ImmutableArray<int> order, double seam, double width, double height, Catalog words)
     {

@@ -14,13 +14,15 @@ namespace Kitwright.Cutting;
 /// </remarks>
 public static class PanelWay
 {
+    /// <returns>What is higher than a panel is a finding, and the rest is planned.</returns>
     public static Checked<ClothPlan> Cut(ClothProblem problem, Length panel, Func<ClothProblem, Checked<ClothPlan>> cut)
     {
         var tall = problem
             .Demand.Where(d => d.Height > panel)
             .Select(d => Finding.Of("cutting.over-panel", d.Piece.Value, ("label", d.Label), ("height", d.Height), ("panel", panel)))
             .ToImmutableArray();
-        if (!tall.IsEmpty)
+        problem = problem with { Demand = [.. problem.Demand.Where(d => d.Height <= panel)] };
+        if (problem.Demand.IsEmpty)
         {
             return new(null, tall);
         }
@@ -31,7 +33,7 @@ public static class PanelWay
             var made = way(problem);
             if (made.Value is not { } plan)
             {
-                return made;
+                return made with { Findings = [.. tall, .. made.Findings] };
             }
 
             var packed = Packed(plan, problem.SpareStrips, panel);
@@ -41,7 +43,7 @@ public static class PanelWay
             }
         }
 
-        return best;
+        return best with { Findings = [.. tall, .. best.Findings] };
     }
 
     private static ClothPlan Packed(ClothPlan plan, int spares, Length panel)

@@ -45,7 +45,9 @@ internal static class ClothProblems
 
     /// <summary>The plan of a problem, with what its cloth asks for: lengths along the selvage first, or strips within panels.</summary>
     public static Checked<ClothPlan> Cut(ClothProblem problem, CutCloth cut) =>
-        problem.Terms.Panel is { } panel ? PanelWay.Cut(problem, panel, way => cut(way)) : LengthwiseFirst.Cut(problem, cut);
+        problem.Terms.Panel is not { } panel ? LengthwiseFirst.Cut(problem, cut)
+        : PanelWay.Cut(problem, panel, way => cut(way)) is var planned && planned.Findings.Any(f => f.Weight == Weight.Fault) ? planned with { Value = null }
+        : planned;
 
     /// <summary>Panels are cut apart on their printed lines and sold whole; each is cut for itself.</summary>
     private static ClothTerms InPanels(ClothTerms terms, Length panel) =>

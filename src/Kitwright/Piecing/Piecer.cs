@@ -202,7 +202,7 @@ internal sealed class Piecer(
             return null;
         }
 
-        var program = CutToShape.Make(book, seams, letters, pose.Region);
+        var program = CutToShape.Make(book, seams, letters, pose.Region, prints.Of(pose.Region.Items[0].Role!).TwoSided);
         return UprightPieces.Keep(pose.Home == Motion.Identity ? program : program.TurnedBack(pose.Home), region, book);
     }
 

@@ -5,7 +5,7 @@ using Kitwright.Quilts;
 
 namespace Kitwright.Piecing;
 
-/// <summary>The roles that a colorway fills with a print that may not lie any way round, or is to be matched.</summary>
+/// <summary>The roles that a colorway fills with a print that may not lie any way round, is to be matched, or has two right sides.</summary>
 public sealed record PrintRoles(ImmutableSortedDictionary<string, RolePrint> Prints)
 {
     public static PrintRoles None { get; } = new(ImmutableSortedDictionary<string, RolePrint>.Empty);
@@ -53,7 +53,8 @@ public sealed record PrintRoles(ImmutableSortedDictionary<string, RolePrint> Pri
         return new(
             matched || panel is not null ? PrintDirection.OneWay : fabric.Direction,
             matched ? new() { Along = fabric.RepeatAlong, Across = fabric.RepeatAcross } : null,
-            panel
+            panel,
+            fabric.TwoSided
         );
     }
 }
@@ -61,7 +62,8 @@ public sealed record PrintRoles(ImmutableSortedDictionary<string, RolePrint> Pri
 /// <summary>What a role asks of its print.</summary>
 /// <param name="Match">The repeats to which its pieces are matched; null where they show whatever comes.</param>
 /// <param name="Panel">Length of a printed panel; null where the cloth is not printed in panels.</param>
-public sealed record RolePrint(PrintDirection Direction, PrintMatch? Match, Measure.Length? Panel)
+/// <param name="TwoSided">Whether either side may be the right one.</param>
+public sealed record RolePrint(PrintDirection Direction, PrintMatch? Match, Measure.Length? Panel, bool TwoSided)
 {
-    public static RolePrint Plain { get; } = new(PrintDirection.Any, null, null);
+    public static RolePrint Plain { get; } = new(PrintDirection.Any, null, null, false);
 }

@@ -65,6 +65,8 @@ internal sealed record SwatchKey(ImmutableArray<PlanFabric> Fabrics, ImmutableAr
                 Direction = prints.Direction(role.Id),
                 Match = prints.Of(role.Id).Match,
                 PanelLength = prints.Of(role.Id).Panel,
+                // Where several roles share the length they share the fabric.
+                TwoSided = prints.Of(role.Id).TwoSided,
             };
         });
         return new([.. key], findings.ToImmutable());

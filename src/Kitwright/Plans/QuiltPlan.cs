@@ -52,6 +52,10 @@ public sealed record PlanFabric(string Letter, ImmutableArray<string> Roles, str
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public PrintMatch? Match { get; init; }
 
+    /// <summary>Whether either side of the cloth may be the right one: pieces of it have no hand.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public bool TwoSided { get; init; }
+
     /// <summary>Length of one printed panel along the cloth; null where it is not printed in panels.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public Length? PanelLength { get; init; }

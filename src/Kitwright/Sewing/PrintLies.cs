@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Kitwright.Geometry;
 using Kitwright.Plans;
 using Kitwright.Words;
@@ -23,7 +24,15 @@ internal static class PrintLies
             from fabric in fabrics
             where fabric.Roles.Contains(role)
             select (fabric.Letter, fabric.Direction, Way: Way(take.Motion.Then(after)));
-        return lies.Distinct().Select(x => Message.Of(x.Direction == PrintDirection.OneWay ? "step.print.one-way" : "step.print.two-way", ("letter", x.Letter), ("way", x.Way)));
+        return lies
+            .Distinct()
+            .GroupBy(x => (x.Direction, x.Way), x => x.Letter)
+            .Select(same => Message.Of(
+                same.Key.Direction == PrintDirection.OneWay ? "step.print.one-way" : "step.print.two-way",
+                ("count", same.Count()),
+                ("letters", same.Order(StringComparer.Ordinal).Select(letter => Message.Plain(letter)).ToImmutableArray()),
+                ("way", same.Key.Way)
+            ));
     }
 
     /// <summary>Where the up of a piece points once it is moved.</summary>

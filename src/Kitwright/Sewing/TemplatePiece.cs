@@ -21,6 +21,12 @@ public sealed record TemplatePiece(
     ImmutableArray<TemplateMark> Marks
 )
 {
+    /// <summary>Whether it differs from its mirror image, so that it must lie right side up.</summary>
+    public bool HasHand { get; init; }
+
+    /// <summary>Label of the template of the same role that is its mirror image; null where there is none.</summary>
+    public string? Mirror { get; init; }
+
     public (Spot Low, Spot High) Extent =>
         (new(Cut.Min(p => p.X), Cut.Min(p => p.Y)), new(Cut.Max(p => p.X), Cut.Max(p => p.Y)));
 }

@@ -47,7 +47,24 @@ public static class Templates
             }
         }
 
-        return found.ToImmutable();
+        return WithHands(found.ToImmutable());
+    }
+
+    private static ImmutableArray<TemplatePiece> WithHands(ImmutableArray<TemplatePiece> pieces)
+    {
+        var hands = pieces.Select(piece => ShapeHand.Of(piece.Sewn)).ToArray();
+        return
+        [
+            .. pieces.Zip(
+                hands,
+                (piece, hand) =>
+                    piece with
+                    {
+                        HasHand = hand.HasHand,
+                        Mirror = hand.HasHand ? pieces.Zip(hands).FirstOrDefault(other => other.First.Role == piece.Role && other.Second.Shape == hand.Mirrored).First?.Label : null,
+                    }
+            ),
+        ];
     }
 
     /// <summary>A block that is a unit of a border has the border's size.</summary>

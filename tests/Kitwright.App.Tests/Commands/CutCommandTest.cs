@@ -62,6 +62,59 @@ public sealed class CutCommandTest
         Assert.Equal(8, run.Json.GetProperty("cut").GetProperty("length").GetInt32());
     }
 
+    /// <summary>Own arithmetic: 6 1/2 by 3 1/2 in takes 8 by 6 in of the print, five to a strip; the rest follows as it comes.</summary>
+    [Fact]
+    public async Task Matched_pieces_are_cut_from_whole_repeats()
+    {
+        var run = await Cut("label,width,height,count,turn,match\nA1,6 1/2,3 1/2,30,yes,yes\nA2,2 1/2,2 1/2,40,yes,\n", "--width", "40", "--repeat-along", "6", "--repeat-across", "8");
+
+        Assert.Equal(0, run.Exit);
+        var cut = run.Json.GetProperty("cut");
+        Assert.Equal(("43 1/2", "43 1/2"), (cut.GetProperty("length").GetString(), cut.GetProperty("bound").GetString()));
+        var strips = cut.GetProperty("cloths")[0].GetProperty("strips").EnumerateArray().ToArray();
+        Assert.Equal(("6", 6), (strips[0].GetProperty("height").GetString(), strips[0].GetProperty("times").GetInt32()));
+        var sub = Assert.Single(strips[0].GetProperty("subCuts").EnumerateArray());
+        Assert.Equal(("6 1/2", "3 1/2", "8", 5, 2, false), (sub.GetProperty("width").GetString(), sub.GetProperty("height").GetString(), sub.GetProperty("cutWidth").GetString(), sub.GetProperty("times").GetInt32(), sub.GetProperty("trims").GetInt32(), sub.GetProperty("turned").GetBoolean()));
+        // As if all were matched: 40 of the small ones take 8 strips of 5 as well.
+        var all = await Cut("label,width,height,count\nA1,6 1/2,3 1/2,30\nA2,2 1/2,2 1/2,40\n", "--width", "40", "--repeat-along", "6", "--repeat-across", "8", "--match");
+        Assert.Equal("84", all.Json.GetProperty("cut").GetProperty("length").GetString());
+    }
+
+    [Fact]
+    public async Task Panels_are_taken_whole_and_no_strip_goes_over_one()
+    {
+        // Three strips of 14 in: by length two panels of 24 in would do, and each holds one strip only.
+        var run = await Cut(Header + "A1,20,14,6,no\n", "--width", "40", "--panel", "24");
+
+        var cut = run.Json.GetProperty("cut");
+        Assert.Equal((3, 2, "72", "within"), (cut.GetProperty("sheets").GetInt32(), cut.GetProperty("sheetsBound").GetInt32(), cut.GetProperty("length").GetString(), cut.GetProperty("status").GetString()));
+        Assert.Equal(3, cut.GetProperty("cloths").EnumerateArray().Sum(panel => panel.GetProperty("times").GetInt32()));
+        // A piece that fits a panel one way round only lies so.
+        var lying = await Cut(Header + "A1,20,30,4,yes\n", "--width", "40", "--panel", "24");
+        Assert.True(lying.Json.GetProperty("cut").GetProperty("cloths")[0].GetProperty("strips")[0].GetProperty("subCuts")[0].GetProperty("turned").GetBoolean());
+    }
+
+    [Theory]
+    [InlineData("cutting.over-panel", "line 2", "--panel", "4")]
+    [InlineData("cutlist.match-nothing", "line 2", "--match")]
+    [InlineData("cutlist.repeat-too-wide", "--repeat-across", "--match", "--repeat-across", "50")]
+    public async Task What_a_print_does_not_allow_is_a_finding(string rule, string place, params string[] options)
+    {
+        var run = await Cut(Header + "A1,4,5,6,no\n", ["--width", "40", .. options]);
+
+        Assert.Equal([(rule, place)], Findings(run));
+    }
+
+    [Theory]
+    [InlineData("--repeat-along", "0")]
+    [InlineData("--panel", "0")]
+    [InlineData("--panel", "24", "--straightening", "1")]
+    [InlineData("--panel", "24", "--repeat-along", "6")]
+    [InlineData("--panel", "24", "--stages", "3")]
+    [InlineData("--match", "--fold", "2")]
+    public async Task Options_of_a_print_that_do_not_go_together_are_refused(params string[] options) =>
+        Assert.NotEqual(0, (await Cut(Header + "A1,4,5,6,no\n", ["--width", "40", .. options])).Exit);
+
     [Fact]
     public async Task A_piece_wider_than_the_cloth_is_named_and_the_rest_planned()
     {

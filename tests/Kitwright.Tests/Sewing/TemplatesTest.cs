@@ -46,6 +46,27 @@ public sealed class TemplatesTest
         Assert.All(pieces, p => Assert.True(Area(p.Cut) > Area(p.Sewn)));
     }
 
+    /// <summary>A right triangle with unequal legs has a hand, one with equal legs none.</summary>
+    [Theory]
+    [InlineData(3, 3, false)]
+    [InlineData(3, 4, true)]
+    public void A_shape_that_differs_from_its_mirror_image_has_a_hand(double across, double up, bool hand)
+    {
+        ImmutableArray<Spot> one = [new(0, 0), new(across, 0), new(0, up)];
+        ImmutableArray<Spot> mirror = [new(0, 0), new(0, up), new(-across, 0)];
+        Assert.Equal(hand, ShapeHand.Of(one).HasHand);
+        Assert.Equal(ShapeHand.Of(one).Mirrored, ShapeHand.Of(mirror).Shape);
+        Assert.Equal(ShapeHand.Of(one), ShapeHand.Of([.. one.Select(p => new Spot(-p.Y + 7, p.X))]));
+    }
+
+    [Fact]
+    public void Templates_name_their_mirror_images()
+    {
+        var pieces = Templates.Of(BookQuilt.Of("kaleidoscope", 1, 1));
+        Assert.Contains(Templates.Of(BookQuilt.Of("sawtooth-star", 2, 2)), p => !p.HasHand);
+        Assert.All(pieces.Where(p => p.Mirror is not null), p => Assert.Equal(p.Label, pieces.Single(other => other.Label == p.Mirror).Mirror));
+    }
+
     /// <summary>A quarter circle of 3 in radius: chords lose less than a thousandth of its area.</summary>
     [Fact]
     public void Arcs_are_drawn_round()

@@ -67,6 +67,8 @@ public static class CutInstructions
     public static ImmutableArray<Message> FirstCuts(ClothPlan plan) =>
         [
             .. plan.Terms.Straightening.IsZero ? (ImmutableArray<Message>)[] : [Message.Of("chart.square-end", ("length", plan.Terms.Straightening))],
+            .. Matched(plan),
+            .. PrintWords.OfPanels(plan),
             .. plan.Sections.Select(s => Message.Of("chart.section-only", ("length", s.Length))),
             .. InOrder(plan).GroupBy(s => s.Height).Select(s => Message.Of("chart.strips-only", ("count", s.Sum(x => x.Times)), ("height", s.Key))),
         ];
@@ -78,10 +80,13 @@ public static class CutInstructions
         return
         [
             .. Layers(plan) is { } layers ? [layers] : (ImmutableArray<Message>)[],
+            .. Matched(plan),
             .. plan.Sections.SelectMany(s => s.Beside.Select(strip => words.Beside(s, strip)).Prepend(words.SubCut(s))),
             .. InOrder(plan).Select(words.SubCut),
         ];
     }
+
+    private static ImmutableArray<Message> Matched(ClothPlan plan) => PrintWords.OfMatch(plan.Terms) is { } match ? [match] : [];
 
     /// <summary>How strips are laid before they are sub-cut; null where each lies in one layer.</summary>
     private static Message? Layers(ClothPlan plan) =>

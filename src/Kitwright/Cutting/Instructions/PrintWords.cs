@@ -50,5 +50,10 @@ public static class PrintWords
         {
             yield return say;
         }
+
+        if (panels.Where(panel => panel.Strips.IsEmpty).Sum(panel => panel.Times) is > 0 and var spare)
+        {
+            yield return Message.Of("chart.panel.spare", ("panels", spare));
+        }
     }
 }

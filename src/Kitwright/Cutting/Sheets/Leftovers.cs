@@ -42,8 +42,24 @@ public static class Leftovers
         }
 
         found.AddRange(OfStrips(plan.Strips, plan.Terms.StripLength, Across));
-        found.Add(new(plan.Terms.UsableWidth, plan.Purchase - plan.Cut, 1));
+        found.AddRange(Ends(plan));
         return Kept(found, least);
+    }
+
+    /// <summary>The end of the length, or of each panel.</summary>
+    private static IEnumerable<Leftover> Ends(ClothPlan plan)
+    {
+        if (plan.Panels is not { } panels || plan.Terms.Panel is not { } length)
+        {
+            return [new(plan.Terms.UsableWidth, plan.Purchase - plan.Cut, 1)];
+        }
+
+        var heights = plan.Strips.ToDictionary(strip => strip.Id, strip => strip.Height);
+        return panels.Select(panel => new Leftover(
+            plan.Terms.UsableWidth,
+            length - panel.Strips.Aggregate(Length.Zero, (sum, strip) => sum + (heights[strip.Strip] * strip.Times)),
+            panel.Times
+        ));
     }
 
     /// <summary>Of equal sheets cut alike, all together.</summary>

@@ -74,9 +74,14 @@ internal sealed class ListCells(TableRow row, ListColumns columns, ListMeasure m
     }
 
     /// <summary>Yes or no; <paramref name="absent"/> where the cell is empty.</summary>
-    public bool? Turn(string label, bool absent)
+    public bool? Turn(string label, bool absent) => YesOrNo("turn", "cutlist.turn", label, absent);
+
+    /// <summary>Yes or no; no where the cell is empty.</summary>
+    public bool? Match(string label) => YesOrNo("match", "cutlist.match", label, absent: false);
+
+    private bool? YesOrNo(string column, string rule, string label, bool absent)
     {
-        switch (columns.Cell(row, "turn").ToLowerInvariant())
+        switch (columns.Cell(row, column).ToLowerInvariant())
         {
             case "":
                 return absent;
@@ -85,7 +90,7 @@ internal sealed class ListCells(TableRow row, ListColumns columns, ListMeasure m
             case "no" or "n" or "0" or "false":
                 return false;
             default:
-                Report("cutlist.turn", ("label", label), ("text", columns.Cell(row, "turn")));
+                Report(rule, ("label", label), ("text", columns.Cell(row, column)));
                 return null;
         }
     }

@@ -9,10 +9,10 @@ namespace Kitwright.Cutting.Sheets;
 public sealed record PieceList(ImmutableArray<ListedPiece> Pieces)
 {
     private static readonly ImmutableArray<string> Required = ["label", "width", "height", "count"];
-    private static readonly ImmutableArray<string> Optional = ["turn", "cloth"];
+    private static readonly ImmutableArray<string> Optional = ["turn", "cloth", "match"];
 
     /// <summary>
-    /// The list of a separated text with the columns label, width, height and count, and perhaps turn and cloth. A
+    /// The list of a separated text with the columns label, width, height and count, and perhaps turn, cloth and match. A
     /// line that cannot be used is a finding, and the others are still there; null only where no line can be read.
     /// Never throws.
     /// </summary>
@@ -35,7 +35,8 @@ public sealed record PieceList(ImmutableArray<ListedPiece> Pieces)
 
                 var (width, height) = (cells.Measure("width", label), cells.Measure("height", label));
                 var (count, turn) = (cells.Count(label), cells.Turn(label, mayTurn));
-                if (width is null || height is null || count is null || turn is null)
+                var match = cells.Match(label);
+                if (width is null || height is null || count is null || turn is null || match is null)
                 {
                     return;
                 }
@@ -49,7 +50,7 @@ public sealed record PieceList(ImmutableArray<ListedPiece> Pieces)
                 }
 
                 var cloths = cells.Text("cloth").Split('|', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-                pieces.Add(new(cells.Line, label, width.Value, height.Value, count.Value, turn.Value, [.. cloths]));
+                pieces.Add(new(cells.Line, label, width.Value, height.Value, count.Value, turn.Value, [.. cloths]) { Matched = match.Value });
             }
         );
         return new(pieces.Count == 0 ? null : new(pieces.ToImmutable()), findings);
@@ -69,4 +70,8 @@ public sealed record ListedPiece(
     int Count,
     bool MayTurn,
     ImmutableArray<string> Cloths
-);
+)
+{
+    /// <summary>Whether it is to show the same part of the print as others of its kind.</summary>
+    public bool Matched { get; init; }
+}

@@ -18,50 +18,59 @@ public sealed record KitBag(KitForm Form, ImmutableArray<BagFabric> Fabrics)
             [
                 .. plan.Cloths.Select(cloth => form switch
                 {
-                    KitForm.Yardage => Yardage(cloth),
-                    KitForm.StripCut => StripCut(cloth),
-                    _ => FullyCut(cloth),
+                    KitForm.Yardage => Yardage(plan, cloth),
+                    KitForm.StripCut => StripCut(plan, cloth),
+                    _ => FullyCut(plan, cloth),
                 }),
             ]
         );
 
-    private static BagFabric Yardage(ClothPlan cloth) =>
+    private static BagFabric Yardage(QuiltPlan plan, ClothPlan cloth) =>
         new(
             cloth.Letter,
             cloth.Purchase,
             cloth.Margin,
             [Message.Of("form.length", ("length", cloth.Purchase))],
             [Message.Of("form.cut-length", ("length", cloth.Purchase))],
-            CutInstructions.Of(cloth)
+            [.. Print(plan, cloth), .. CutInstructions.Of(cloth)]
         );
 
+    /// <summary>What whoever cuts must heed about the print.</summary>
+    private static ImmutableArray<Message> Print(QuiltPlan plan, ClothPlan cloth) =>
+        plan.Fabrics.FirstOrDefault(fabric => fabric.Letter == cloth.Letter) is { } fabric && PrintWords.Of(fabric) is { } print ? [print] : [];
+
+    /// <summary>Of printed panels whole ones are taken.</summary>
+    private static Length Taken(ClothPlan cloth, Length cut) => cloth.Panels is null ? cut : cloth.Purchase;
+
     /// <summary>The kit's margin goes along as whole strips: from them the customer can cut any piece again.</summary>
-    private static BagFabric StripCut(ClothPlan cloth) =>
+    private static BagFabric StripCut(QuiltPlan plan, ClothPlan cloth) =>
         new(
             cloth.Letter,
-            cloth.Cut + cloth.Margin,
+            Taken(cloth, cloth.Cut + cloth.Margin),
             cloth.Margin,
             [
                 .. cloth.Sections.Select(s => Message.Of("form.section", ("length", s.Length))),
                 .. CutInstructions.InOrder(cloth).GroupBy(s => s.Height).Select(s => Message.Of("form.strips", ("count", s.Sum(x => x.Times)), ("height", s.Key))),
                 .. cloth.Margin.IsZero ? (ImmutableArray<Message>)[] : [Message.Of("form.spare", ("length", cloth.Margin))],
             ],
-            CutInstructions.FirstCuts(cloth),
-            CutInstructions.SubCuts(cloth)
+            [.. Print(plan, cloth), .. CutInstructions.FirstCuts(cloth)],
+            [.. Print(plan, cloth), .. CutInstructions.SubCuts(cloth)]
         );
 
     /// <summary>A piece that the shop spoils it cuts again from the bolt: the bag needs no margin.</summary>
-    private static BagFabric FullyCut(ClothPlan cloth) =>
+    private static BagFabric FullyCut(QuiltPlan plan, ClothPlan cloth) =>
         new(
             cloth.Letter,
-            cloth.Cut,
+            Taken(cloth, cloth.Cut),
             Length.Zero,
             [
-                .. cloth
-                    .Demand.Where(d => d.Count > 0)
-                    .Select(d => Message.Of("form.pieces", ("label", d.Label), ("count", d.Count), ("width", d.Width), ("height", d.Height))),
+                // A piece that is matched to its print is cut from a room of the cloth that is larger than it.
+                .. from demand in cloth.Demand
+                where demand.Count > 0
+                let piece = plan.Pieces.First(piece => piece.Id == demand.Piece)
+                select Message.Of("form.pieces", ("label", demand.Label), ("count", demand.Count), ("width", piece.Width), ("height", piece.Height)),
             ],
-            CutInstructions.Of(cloth),
+            [.. Print(plan, cloth), .. CutInstructions.Of(cloth)],
             []
         );
 }

@@ -41,7 +41,8 @@ internal static class CutToShape
             ]
         );
 
-    public static Program Make(PieceBook book, Seams seams, Letters letters, Region region)
+    /// <param name="twoSided">Whether the cloth has no wrong side: then no shape of it has a hand.</param>
+    public static Program Make(PieceBook book, Seams seams, Letters letters, Region region, bool twoSided)
     {
         var item = region.Items[0] with { Shape = Straightened(region.Items[0].Shape) };
         Line[] offsets = [.. Edges(item.Shape).Select(edge => Outward(edge, seams.Allowance))];
@@ -56,7 +57,7 @@ internal static class CutToShape
             width = (corners.Max(c => c.X) - (Surd)left).RoundUpTo(seams.RulerStep),
             height = (corners.Max(c => c.Y) - (Surd)bottom).RoundUpTo(seams.RulerStep);
         // Where only rounding makes a shape lopsided, it may lie either side up.
-        var hand = Handedness.Of(new(corners)).Hand == Hand.Either ? default : Handedness.Of(item.Shape);
+        var hand = twoSided || Handedness.Of(new(corners)).Hand == Hand.Either ? default : Handedness.Of(item.Shape);
         var handed = hand.Hand != Hand.Either;
         var piece = book.Piece(
             item.Role!,
