@@ -24,12 +24,6 @@ public static class Leftovers
     /// <param name="least">Both sides are at least so long.</param>
     public static ImmutableArray<Leftover> Of(ClothPlan plan, Length least)
     {
-        if (plan.Panels is not null)
-        {
-            // What is beside the strips of a printed panel is part of its picture.
-            return [];
-        }
-
         var demand = plan.Demand.GroupBy(d => d.Piece).ToDictionary(same => same.Key, same => same.First());
         Length Across(StackedPiece piece) => piece.Turned ? demand[piece.Piece].Width : demand[piece.Piece].Height;
         var found = new List<Leftover>();
