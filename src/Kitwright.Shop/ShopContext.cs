@@ -23,6 +23,8 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options) : DbConte
     public DbSet<BalanceRow> Balances => Set<BalanceRow>();
     public DbSet<BookingRow> Bookings => Set<BookingRow>();
     public DbSet<EntryRow> Entries => Set<EntryRow>();
+    public DbSet<OffcutBalanceRow> OffcutBalances => Set<OffcutBalanceRow>();
+    public DbSet<OffcutEntryRow> OffcutEntries => Set<OffcutEntryRow>();
     public DbSet<TermsRow> Terms => Set<TermsRow>();
     public DbSet<ColumnNameRow> ColumnNames => Set<ColumnNameRow>();
     public DbSet<DemoRow> Demo => Set<DemoRow>();
@@ -43,6 +45,8 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options) : DbConte
         model.Entity<BalanceRow>(MapBalances);
         model.Entity<BookingRow>(MapBookings);
         model.Entity<EntryRow>(MapEntries);
+        model.Entity<OffcutBalanceRow>(MapOffcutBalances);
+        model.Entity<OffcutEntryRow>(MapOffcutEntries);
         model.Entity<TermsRow>().ToTable(nameof(Terms));
         model.Entity<TermsRow>().Property(t => t.Id).ValueGeneratedNever();
         model.Entity<TermsRow>().Property(t => t.SoldBy).HasDefaultValue(LengthUnit.Yard);
@@ -51,6 +55,7 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options) : DbConte
         model.Entity<TermsRow>().Property(t => t.Aims).HasDefaultValue("Purchase Settings Cuts Surplus Leftover");
         model.Entity<TermsRow>().Property(t => t.Layers).HasDefaultValue(1);
         model.Entity<TermsRow>().Property(t => t.SquaringLossTicks).HasDefaultValue(4064L);
+        model.Entity<TermsRow>().Property(t => t.LeastLeftoverTicks).HasDefaultValue(20_320L);
         model.Entity<ColumnNameRow>(MapColumnNames);
         model.Entity<DemoRow>().ToTable(nameof(Demo)).HasData(new DemoRow { State = Kitwright.Shop.Demo.DemoState.Absent });
     }
@@ -115,6 +120,31 @@ public sealed class ShopContext(DbContextOptions<ShopContext> options) : DbConte
         entry.HasIndex(e => new { e.Bolt, e.Id });
         entry.HasOne<BookingRow>().WithMany().HasForeignKey(e => e.Booking).OnDelete(DeleteBehavior.Restrict);
         entry.HasOne<BoltRow>().WithMany().HasForeignKey(e => e.Bolt).OnDelete(DeleteBehavior.Restrict);
+    }
+
+    private static void MapOffcutBalances(EntityTypeBuilder<OffcutBalanceRow> balance)
+    {
+        balance
+            .ToTable(nameof(OffcutBalances), table => table.HasCheckConstraint("CK_OffcutBalances_OnHand", "\"OnHand\" >= 0"))
+            .HasKey(b => new { b.Fabric, b.WidthTicks, b.HeightTicks });
+        balance.Property(b => b.Fabric).HasMaxLength(KeyLength);
+        balance.Property(b => b.Entries).IsConcurrencyToken();
+        balance.HasOne<FabricRow>().WithMany().HasForeignKey(b => b.Fabric).OnDelete(DeleteBehavior.Restrict);
+    }
+
+    private static void MapOffcutEntries(EntityTypeBuilder<OffcutEntryRow> entry)
+    {
+        entry.ToTable(nameof(OffcutEntries)).HasKey(e => e.Id);
+        entry.Property(e => e.Fabric).HasMaxLength(KeyLength);
+        entry.Property(e => e.For).HasMaxLength(NameLength);
+        entry.HasIndex(e => new { e.Fabric, e.WidthTicks, e.HeightTicks, e.Id });
+        entry.HasIndex(e => e.For);
+        entry.HasOne<BookingRow>().WithMany().HasForeignKey(e => e.Booking).OnDelete(DeleteBehavior.Restrict);
+        entry
+            .HasOne<OffcutBalanceRow>()
+            .WithMany()
+            .HasForeignKey(e => new { e.Fabric, e.WidthTicks, e.HeightTicks })
+            .OnDelete(DeleteBehavior.Restrict);
     }
 
     private static void MapColumnNames(EntityTypeBuilder<ColumnNameRow> column)

@@ -20,6 +20,7 @@ public sealed class ShopStore : IDisposable
         Time = time;
         Projects = new(this);
         Stock = new(this);
+        Offcuts = new(this);
         Columns = new(this);
         Terms = new(this);
         Demo = new(this);
@@ -30,6 +31,7 @@ public sealed class ShopStore : IDisposable
 
     public ProjectChains Projects { get; }
     public StockLedger Stock { get; }
+    public OffcutLedger Offcuts { get; }
     public ColumnBook Columns { get; }
     public TermsBook Terms { get; }
     public DemoShop Demo { get; }

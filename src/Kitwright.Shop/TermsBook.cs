@@ -76,6 +76,7 @@ public sealed class TermsBook
                 .ToImmutableSortedDictionary(word => word[0], word => word[1], StringComparer.Ordinal),
             Goal = row.Goal,
             Order = Order(row.Aims),
+            LeastLeftover = Length.Ticks(row.LeastLeftoverTicks),
         };
 
     private static TableTerms? Table(TermsRow row) =>
@@ -110,5 +111,6 @@ public sealed class TermsBook
             Layers = (terms.Cloth.Table ?? TableTerms.Usual).Layers,
             SquareEvery = (terms.Cloth.Table ?? TableTerms.Usual).SquareEvery,
             SquaringLossTicks = (terms.Cloth.Table ?? TableTerms.Usual).SquaringLoss.InTicks(),
+            LeastLeftoverTicks = terms.LeastLeftover.InTicks(),
         };
 }

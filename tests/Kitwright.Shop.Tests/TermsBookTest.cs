@@ -31,6 +31,7 @@ public sealed class TermsBookTest
             Words = TradeWords.British,
             Techniques = ShopTerms.Usual.Techniques.Add("half-square", "eight-trimmed").Add("row", "strip-set"),
             Goal = CutGoal.ByTheInch,
+            LeastLeftover = Length.Millimeters(80),
             Order = CutOrder.With(CutOrder.Usual, 0, CutAim.Cuts),
         };
         Assert.Empty((await shop.Store.Terms.Set(ShopTerms.Usual, Cancel)).Findings);

@@ -18,6 +18,8 @@ internal static class ApiAnswer
         ["revision.no-base"] = StatusCodes.Status409Conflict,
         ["api.no-quilt"] = StatusCodes.Status404NotFound,
         ["api.no-booking"] = StatusCodes.Status404NotFound,
+        ["offcuts.no-booking"] = StatusCodes.Status404NotFound,
+        ["offcuts.gone"] = StatusCodes.Status409Conflict,
         ["api.no-schema"] = StatusCodes.Status404NotFound,
         ["blocks.unknown"] = StatusCodes.Status404NotFound,
         ["license.booklet"] = StatusCodes.Status403Forbidden,

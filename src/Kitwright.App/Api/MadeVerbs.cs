@@ -105,10 +105,23 @@ internal static class MadeVerbs
             return ApiAnswer.Refused(planned.Findings);
         }
 
-        var cloths = StashText.Read(string.Join('\n', query.Have ?? []), plan.Cloths.FirstOrDefault()?.Terms.UsableWidth ?? workbench.Terms.Cloth.UsableWidth, quilt.Value!.Units);
+        var shelf = query.Shelf == true;
+        var cloths = shelf && query.Have is null or []
+            ? Checked<ClothList>.Of(new([]))
+            : StashText.Read(string.Join('\n', query.Have ?? []), plan.Cloths.FirstOrDefault()?.Terms.UsableWidth ?? workbench.Terms.Cloth.UsableWidth, quilt.Value!.Units);
         if (cloths.Value is not { } list)
         {
             return cloths.Findings.IsEmpty ? Bad("have", "", "3 fat quarters, 1 1/2 yd, …") : ApiAnswer.Refused(cloths.Findings);
+        }
+
+        if (shelf)
+        {
+            ShelfAnswer? answer = null;
+            var (fromShelf, found) = SheetCutting.Timed(
+                () => answer = ShelfRoom.Plan(plan, workbench.Shelf, list.Sheets, trim, query.OneClothEach ?? false, workbench.Options, StashRoom.Looking, cancel),
+                given => (given.Stash.Plan, given.Stash.Findings)
+            );
+            return ApiAnswer.Json(CutAnswer.Of(fromShelf, Report.Json([.. planned.Findings, .. cloths.Findings, .. found])) with { Shelf = ShelfOutcome.Of(answer!, workbench.Terms.LeastLeftover) });
         }
 
         var (cut, findings) = SheetCutting.Timed(
@@ -154,7 +167,8 @@ internal sealed record StashQuery(
     [property: FromQuery(Name = "colorway")] string? Colorway,
     [property: FromQuery(Name = "have")] string[]? Have,
     [property: FromQuery(Name = "trim")] string? Trim,
-    [property: FromQuery(Name = "one-cloth-each")] bool? OneClothEach
+    [property: FromQuery(Name = "one-cloth-each")] bool? OneClothEach,
+    [property: FromQuery(Name = "shelf")] bool? Shelf
 )
 {
     public PlanQuery Plan => new(Colorway, null, null, null, null, null);

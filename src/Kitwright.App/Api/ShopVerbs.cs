@@ -39,6 +39,7 @@ internal static class ShopVerbs
         api.MapGet("/stock", Shelf).Produces<Stream>(StatusCodes.Status200OK, "application/json").Described("api.stock");
         api.MapPut("/stock/{id:guid}", TakeStock).Accepts<Stream>(StockTypes[0], StockTypes[1..]).Gives("stock").Described("api.stock.take");
         api.MapGet("/stock/{id:guid}", Booked).Produces<Stream>(StatusCodes.Status200OK, "application/json").Described("api.stock.booked");
+        api.MapOffcutVerbs();
     }
 
     private static async Task<IResult> Check(HttpRequest request, CancellationToken cancel)

@@ -22,6 +22,7 @@ public static class CommandLine
             AccuracyCommand.Make(),
             TemplatesCommand.Make(),
             StockCommand.Make(),
+            LeftoversCommand.Make(),
             DrawCommand.Make(),
             BlocksCommand.Make(),
             BeginCommand.Make(),

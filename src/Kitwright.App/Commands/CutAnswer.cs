@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 
 namespace Kitwright.App.Commands;
 
@@ -6,6 +7,10 @@ namespace Kitwright.App.Commands;
 /// <param name="Cut">Null where nothing could be planned.</param>
 internal sealed record CutAnswer(string Format, int Version, CutOutcome? Cut, ImmutableArray<FindingJson> Findings)
 {
+    /// <summary>What comes from the leftovers on the shelf; null where they were not asked for.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ShelfOutcome? Shelf { get; init; }
+
     public static CutAnswer Of(CutOutcome? cut, ImmutableArray<FindingJson> findings) => new("kitwright-cut", 1, cut, findings);
 }
 

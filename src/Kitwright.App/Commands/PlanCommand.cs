@@ -128,7 +128,7 @@ internal sealed class PlanningOptions
         }
     }
 
-    private PlanOptions Read(ParseResult parsed, Quilt quilt)
+    public PlanOptions Read(ParseResult parsed, Quilt quilt)
     {
         var terms = Standing.OptionsFor(quilt).Terms;
         if (LengthText.TryParse(parsed.GetValue(width), out var usable))

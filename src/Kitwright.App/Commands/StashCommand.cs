@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using Kitwright.App.Planning;
 using Kitwright.Cutting.Sheets;
+using Kitwright.Fabrics;
 using Kitwright.Findings;
 using Kitwright.Measure;
 using Kitwright.Plans;
@@ -16,7 +17,8 @@ internal static class StashCommand
     {
         var quilt = Inputs.Quilt();
         var options = new PlanningOptions();
-        var cloth = new Option<string>("--cloth") { Description = Inputs.Say("command.stash.cloth"), Required = true };
+        var cloth = new Option<string?>("--cloth") { Description = Inputs.Say("command.stash.cloth") };
+        var shelf = new Option<string?>("--shelf") { Description = Inputs.Say("command.stash.shelf") };
         var one = new Option<bool>("--one-cloth-each") { Description = Inputs.Say("command.stash.one") };
         var trim = new Option<string?>("--trim") { Description = Inputs.Say("command.stash.trim") };
         trim.Validators.Add(result =>
@@ -27,30 +29,41 @@ internal static class StashCommand
             }
         });
         var json = Inputs.Json();
-        var command = new Command("stash", Inputs.Say("command.stash")) { quilt, cloth, one, trim, json };
+        var command = new Command("stash", Inputs.Say("command.stash")) { quilt, cloth, shelf, one, trim, json };
         options.AddTo(command);
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(cloth) is null && result.GetValue(shelf) is null)
+            {
+                result.AddError(Inputs.Say("command.stash.neither"));
+            }
+        });
         command.SetAction(
             (parsed, cancel) =>
             {
                 var output = parsed.InvocationConfiguration.Output;
-                var planned = options.Plan(parsed, parsed.GetValue(quilt)!, cancel);
-                var cloths = ReadCloths(parsed.GetValue(cloth)!, (planned.Plan?.Cloths.FirstOrDefault()?.Terms ?? ClothTerms.Usual).UsableWidth, planned.Language.Units.Sizes);
-                ImmutableArray<Finding> findings = [.. planned.Findings, .. cloths.Findings];
+                var (planned, read, stock) = options.PlanOf(parsed, parsed.GetValue(quilt)!, cancel);
+                var cloths = ReadCloths(parsed.GetValue(cloth), (planned.Plan?.Cloths.FirstOrDefault()?.Terms ?? ClothTerms.Usual).UsableWidth, planned.Language.Units.Sizes);
+                var leftovers = ReadLeftovers(parsed.GetValue(shelf));
+                ImmutableArray<Finding> findings = [.. planned.Findings, .. cloths.Findings, .. leftovers.Findings];
                 CutOutcome? cut = null;
-                if (planned.Plan is { } plan && cloths.Value is { } list)
+                ShelfAnswer? rest = null;
+                if (planned.Plan is { } plan && cloths.Value is { } list && leftovers.Value is { } pieces)
                 {
                     LengthText.TryParse(parsed.GetValue(trim), out var off);
                     var budget = Cutters.Limit(plan.Budget);
-                    (cut, var found) = SheetCutting.Timed(
-                        () => StashRoom.Plan(plan, list.Sheets, off, parsed.GetValue(one), budget, cancel),
-                        answer => (answer.Plan, answer.Findings)
-                    );
+                    (cut, var found) = parsed.GetValue(shelf) is null
+                        ? SheetCutting.Timed(() => StashRoom.Plan(plan, list.Sheets, off, parsed.GetValue(one), budget, cancel), answer => (answer.Plan, answer.Findings))
+                        : SheetCutting.Timed(
+                            () => rest = ShelfRoom.Plan(plan, stock! with { Offcuts = pieces.Pieces }, list.Sheets, off, parsed.GetValue(one), options.Read(parsed, read!), budget, cancel),
+                            answer => (answer.Stash.Plan, answer.Stash.Findings)
+                        );
                     findings = [.. findings, .. found];
                 }
 
                 if (parsed.GetValue(json))
                 {
-                    Report.WriteJson(output, CutAnswer.Of(cut, Report.Json(findings)));
+                    Report.WriteJson(output, CutAnswer.Of(cut, Report.Json(findings)) with { Shelf = rest is null ? null : ShelfOutcome.Of(rest, Leftovers.UsualLeast) });
                 }
                 else
                 {
@@ -58,6 +71,11 @@ internal static class StashCommand
                     if (cut is not null)
                     {
                         CutText.Write(output, cut, planned.Language);
+                        foreach (var line in rest?.Rest ?? [])
+                        {
+                            output.WriteLine(planned.Language.Say(Buy(line)));
+                        }
+
                         output.WriteLine(planned.Language.Say(Report.ExitFor(findings) == ExitCode.Good ? "command.stash.enough" : "command.stash.short"));
                     }
                 }
@@ -68,9 +86,35 @@ internal static class StashCommand
         return command;
     }
 
-    /// <summary>A list with columns, or lines as a quilter writes them down.</summary>
-    private static Checked<ClothList> ReadCloths(string path, Length usualWidth, LengthUnit unit)
+    private static Message Buy(RestToBuy rest) =>
+        Message.Of(
+            rest.Purchase.IsZero ? "command.stash.rest.none" : "command.stash.rest",
+            ("letter", rest.Cloth.Letter),
+            ("there", (int)rest.FromShelf),
+            ("wanted", (int)rest.Wanted),
+            ("length", rest.Purchase)
+        );
+
+    private static Checked<OffcutList> ReadLeftovers(string? path)
     {
+        if (path is null)
+        {
+            return Checked<OffcutList>.Of(new([]));
+        }
+
+        var bytes = InputFile.Read(path);
+        var list = bytes.Value is null ? Checked<OffcutList>.Failed(bytes.Findings) : OffcutFile.Read(bytes.Value);
+        return list with { Findings = [.. list.Findings.Select(f => f with { Place = $"--shelf {f.Place}" })] };
+    }
+
+    /// <summary>A list with columns, or lines as a quilter writes them down.</summary>
+    private static Checked<ClothList> ReadCloths(string? path, Length usualWidth, LengthUnit unit)
+    {
+        if (path is null)
+        {
+            return Checked<ClothList>.Of(new([]));
+        }
+
         var bytes = InputFile.Read(path);
         if (bytes.Value is null)
         {

@@ -29,8 +29,27 @@ public static class StashRoom
         CancellationToken cancel
     )
     {
+        return Plan(quilt, cloths, Choice(quilt, cloths), trim, oneClothEach, budget, cancel);
+    }
+
+    /// <summary>The cloths that each fabric may come from, by letter.</summary>
+    public static ImmutableDictionary<string, ImmutableArray<StockSheet>> Choice(QuiltPlan quilt, ImmutableArray<StockSheet> cloths)
+    {
         var letters = quilt.Cloths.Select(cloth => cloth.Letter).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        var choice = quilt.Cloths.ToImmutableDictionary(cloth => cloth.Letter, cloth => For(cloth.Letter, cloths, letters));
+        return quilt.Cloths.ToImmutableDictionary(cloth => cloth.Letter, cloth => For(cloth.Letter, cloths, letters));
+    }
+
+    /// <param name="choice">The cloths that each fabric may come from, by letter.</param>
+    public static StashAnswer Plan(
+        QuiltPlan quilt,
+        ImmutableArray<StockSheet> cloths,
+        ImmutableDictionary<string, ImmutableArray<StockSheet>> choice,
+        Length trim,
+        bool oneClothEach,
+        WorkBudget budget,
+        CancellationToken cancel
+    )
+    {
         if (oneClothEach)
         {
             choice = OneEach(quilt, choice, trim, cancel);

@@ -21,6 +21,9 @@ public interface IWorkbench
     /// <summary>What the shop assumes wherever it plans.</summary>
     ShopTerms Terms { get; }
 
+    /// <summary>What every plan of the shop assumes.</summary>
+    PlanOptions Options { get; }
+
     /// <summary>
     /// The checked plan of a quilt, kept or only tried, in a colorway or none. A quilt that cannot be is answered
     /// with findings.

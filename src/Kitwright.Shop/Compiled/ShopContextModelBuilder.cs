@@ -11,7 +11,7 @@ namespace Kitwright.Shop.Compiled
     public partial class ShopContextModel
     {
         private ShopContextModel()
-            : base(skipDetectChanges: false, modelId: new Guid("a00a45b6-f216-4ce1-b60b-ce34b46521f9"), entityTypeCount: 10)
+            : base(skipDetectChanges: false, modelId: new Guid("ddcb0639-1a9b-4d76-999d-000f76fe594c"), entityTypeCount: 12)
         {
         }
 
@@ -24,6 +24,8 @@ namespace Kitwright.Shop.Compiled
             var demoRow = DemoRowEntityType.Create(this);
             var entryRow = EntryRowEntityType.Create(this);
             var fabricRow = FabricRowEntityType.Create(this);
+            var offcutBalanceRow = OffcutBalanceRowEntityType.Create(this);
+            var offcutEntryRow = OffcutEntryRowEntityType.Create(this);
             var projectRow = ProjectRowEntityType.Create(this);
             var revisionRow = RevisionRowEntityType.Create(this);
             var termsRow = TermsRowEntityType.Create(this);
@@ -32,6 +34,9 @@ namespace Kitwright.Shop.Compiled
             BoltRowEntityType.CreateForeignKey1(boltRow, fabricRow);
             EntryRowEntityType.CreateForeignKey1(entryRow, boltRow);
             EntryRowEntityType.CreateForeignKey2(entryRow, bookingRow);
+            OffcutBalanceRowEntityType.CreateForeignKey1(offcutBalanceRow, fabricRow);
+            OffcutEntryRowEntityType.CreateForeignKey1(offcutEntryRow, bookingRow);
+            OffcutEntryRowEntityType.CreateForeignKey2(offcutEntryRow, offcutBalanceRow);
             RevisionRowEntityType.CreateForeignKey1(revisionRow, revisionRow);
             RevisionRowEntityType.CreateForeignKey2(revisionRow, projectRow);
 
@@ -42,6 +47,8 @@ namespace Kitwright.Shop.Compiled
             DemoRowEntityType.CreateAnnotations(demoRow);
             EntryRowEntityType.CreateAnnotations(entryRow);
             FabricRowEntityType.CreateAnnotations(fabricRow);
+            OffcutBalanceRowEntityType.CreateAnnotations(offcutBalanceRow);
+            OffcutEntryRowEntityType.CreateAnnotations(offcutEntryRow);
             ProjectRowEntityType.CreateAnnotations(projectRow);
             RevisionRowEntityType.CreateAnnotations(revisionRow);
             TermsRowEntityType.CreateAnnotations(termsRow);

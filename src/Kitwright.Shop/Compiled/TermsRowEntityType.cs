@@ -23,7 +23,7 @@ namespace Kitwright.Shop.Compiled
                 "Kitwright.Shop.Rows.TermsRow",
                 typeof(TermsRow),
                 baseEntityType,
-                propertyCount: 21,
+                propertyCount: 22,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -81,6 +81,15 @@ namespace Kitwright.Shop.Compiled
                 valueGenerated: ValueGenerated.OnAdd,
                 sentinel: 0);
             layers.AddAnnotation("Relational:DefaultValue", 1);
+
+            var leastLeftoverTicks = runtimeEntityType.AddProperty(
+                "LeastLeftoverTicks",
+                typeof(long),
+                propertyInfo: typeof(TermsRow).GetProperty("LeastLeftoverTicks", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(TermsRow).GetField("<LeastLeftoverTicks>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                valueGenerated: ValueGenerated.OnAdd,
+                sentinel: 0L);
+            leastLeftoverTicks.AddAnnotation("Relational:DefaultValue", 20320L);
 
             var loadLossTicks = runtimeEntityType.AddProperty(
                 "LoadLossTicks",

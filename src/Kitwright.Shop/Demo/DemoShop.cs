@@ -76,9 +76,14 @@ public sealed class DemoShop
         await context.Entries.Where(e => bolts.Contains(e.Bolt)).ExecuteDeleteAsync(cancel);
         await context.Balances.Where(b => bolts.Contains(b.Bolt)).ExecuteDeleteAsync(cancel);
         await context.Bolts.Where(b => b.Demo).ExecuteDeleteAsync(cancel);
+        var leaving = context.Fabrics.Where(f => f.Demo && !context.Bolts.Any(b => b.Fabric == f.Number)).Select(f => f.Number);
+        bookings.AddRange(await context.OffcutEntries.Where(e => leaving.Contains(e.Fabric)).Select(e => e.Booking).Distinct().ToListAsync(cancel));
+        await context.OffcutEntries.Where(e => leaving.Contains(e.Fabric)).ExecuteDeleteAsync(cancel);
+        await context.OffcutBalances.Where(b => leaving.Contains(b.Fabric)).ExecuteDeleteAsync(cancel);
         // A demo fabric of which the shop has bolts of its own stays.
         await context.Fabrics.Where(f => f.Demo && !context.Bolts.Any(b => b.Fabric == f.Number)).ExecuteDeleteAsync(cancel);
-        await context.Bookings.Where(b => bookings.Contains(b.Id) && !context.Entries.Any(e => e.Booking == b.Id)).ExecuteDeleteAsync(cancel);
+        await context.Bookings.Where(b => bookings.Contains(b.Id) && !context.Entries.Any(e => e.Booking == b.Id) && !context.OffcutEntries.Any(e => e.Booking == b.Id))
+            .ExecuteDeleteAsync(cancel);
         await EmptyProjects(context, cancel);
         demo.State = DemoState.Emptied;
         return true;

@@ -16,7 +16,7 @@ internal sealed record ImportRequest(Guid Id, string By, Shelf Shelf, bool DryRu
 {
     /// <summary>SHA-256, hexadecimal, of who took over what.</summary>
     public string Asked() =>
-        Convert.ToHexStringLower(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(new { By, Shelf }, PlanJson.Options)));
+        Convert.ToHexStringLower(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(new { By, Shelf = new { Shelf.Fabrics, Shelf.Bolts } }, PlanJson.Options)));
 }
 
 /// <summary>

@@ -9,7 +9,9 @@ namespace Kitwright.Shop.Ledger;
 /// <param name="Entries">How many entries were added up.</param>
 public sealed record StockAudit(int Bolts, long Entries, ImmutableArray<AuditDifference> Differences)
 {
-    public bool Good => Differences.IsEmpty;
+    public ImmutableArray<OffcutDifference> Offcuts { get; init; } = [];
+
+    public bool Good => Differences.IsEmpty && Offcuts.IsEmpty;
 
     internal static async Task<StockAudit> Of(ShopContext context, CancellationToken cancel)
     {
@@ -36,10 +38,30 @@ public sealed record StockAudit(int Bolts, long Entries, ImmutableArray<AuditDif
                 x.sum.Count,
                 x.b.Count ?? 0
             ));
-        return new(bolts.Count, sums.Values.Sum(s => (long)s.Count), [.. differences]);
+        return new(bolts.Count, sums.Values.Sum(s => (long)s.Count), [.. differences]) { Offcuts = await OfOffcuts(context, cancel) };
+    }
+
+    // Every entry has its balance: the database says so.
+    private static async Task<ImmutableArray<OffcutDifference>> OfOffcuts(ShopContext context, CancellationToken cancel)
+    {
+        var sums = await context
+            .OffcutEntries.GroupBy(e => new { e.Fabric, e.WidthTicks, e.HeightTicks })
+            .Select(g => new { g.Key, Sum = g.Sum(e => e.Change), Count = g.Count() })
+            .ToDictionaryAsync(g => g.Key, cancel);
+        var balances = await context.OffcutBalances.AsNoTracking().ToListAsync(cancel);
+        return
+        [
+            .. balances
+                .Select(b => (b, Sum: sums.GetValueOrDefault(new { b.Fabric, b.WidthTicks, b.HeightTicks })))
+                .Where(x => (x.Sum?.Sum ?? 0, x.Sum?.Count ?? 0) != (x.b.OnHand, x.b.Entries))
+                .Select(x => new OffcutDifference(x.b.Fabric, Length.Ticks(x.b.WidthTicks), Length.Ticks(x.b.HeightTicks), x.Sum?.Sum ?? 0, x.b.OnHand)),
+        ];
     }
 }
 
 /// <summary>A bolt whose balance is not the sum of its entries, or whose sum is below zero.</summary>
 /// <param name="Balance">Null where there is no balance row.</param>
 public sealed record AuditDifference(string Bolt, Length Sum, Length? Balance, int Entries, int EntriesOnRecord);
+
+/// <summary>Leftovers of a size whose balance is not the sum of their entries.</summary>
+public sealed record OffcutDifference(string Fabric, Length Width, Length Height, int Sum, int Balance);

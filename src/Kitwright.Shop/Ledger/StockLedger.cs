@@ -17,7 +17,7 @@ public sealed class StockLedger
 
     internal StockLedger(ShopStore store) => this.store = store;
 
-    /// <summary>All fabrics, and all bolts with what is left on them, in the order of their numbers.</summary>
+    /// <summary>All fabrics, all bolts with what is left on them, in the order of their numbers, and the leftovers.</summary>
     public async Task<Shelf> Shelf(CancellationToken cancel = default)
     {
         await using var context = store.NewContext();
@@ -31,7 +31,10 @@ public sealed class StockLedger
         return new(
             [.. fabrics.Select(FabricRows.Read)],
             [.. bolts.Select(b => new Bolt(b.Id, b.Fabric, b.Lot, Length.Ticks(b.OnHandTicks)))]
-        );
+        )
+        {
+            Offcuts = await OffcutLedger.All(context, cancel),
+        };
     }
 
     /// <summary>Books an act; the same id again gives what was booked then. Findings where nothing was booked.</summary>

@@ -227,6 +227,76 @@ namespace Kitwright.Shop.Migrations
                     b.ToTable("Fabrics", (string)null);
                 });
 
+            modelBuilder.Entity("Kitwright.Shop.Rows.OffcutBalanceRow", b =>
+                {
+                    b.Property<string>("Fabric")
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("WidthTicks")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("HeightTicks")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Entries")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("OnHand")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Fabric", "WidthTicks", "HeightTicks");
+
+                    b.ToTable("OffcutBalances", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_OffcutBalances_OnHand", "\"OnHand\" >= 0");
+                        });
+                });
+
+            modelBuilder.Entity("Kitwright.Shop.Rows.OffcutEntryRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("Booking")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Change")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Fabric")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("For")
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("HeightTicks")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("WidthTicks")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Booking");
+
+                    b.HasIndex("For");
+
+                    b.HasIndex("Fabric", "WidthTicks", "HeightTicks", "Id");
+
+                    b.ToTable("OffcutEntries", (string)null);
+                });
+
             modelBuilder.Entity("Kitwright.Shop.Rows.ProjectRow", b =>
                 {
                     b.Property<Guid>("Id")
@@ -342,6 +412,11 @@ namespace Kitwright.Shop.Migrations
                         .HasColumnType("INTEGER")
                         .HasDefaultValue(1);
 
+                    b.Property<long>("LeastLeftoverTicks")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasDefaultValue(20320L);
+
                     b.Property<long>("LoadLossTicks")
                         .HasColumnType("INTEGER");
 
@@ -429,6 +504,30 @@ namespace Kitwright.Shop.Migrations
                     b.HasOne("Kitwright.Shop.Rows.BookingRow", null)
                         .WithMany()
                         .HasForeignKey("Booking")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Kitwright.Shop.Rows.OffcutBalanceRow", b =>
+                {
+                    b.HasOne("Kitwright.Shop.Rows.FabricRow", null)
+                        .WithMany()
+                        .HasForeignKey("Fabric")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Kitwright.Shop.Rows.OffcutEntryRow", b =>
+                {
+                    b.HasOne("Kitwright.Shop.Rows.BookingRow", null)
+                        .WithMany()
+                        .HasForeignKey("Booking")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Kitwright.Shop.Rows.OffcutBalanceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Fabric", "WidthTicks", "HeightTicks")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

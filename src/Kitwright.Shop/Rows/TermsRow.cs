@@ -39,4 +39,6 @@ public sealed class TermsRow
     public required int SquareEvery { get; set; }
 
     public required long SquaringLossTicks { get; set; }
+
+    public required long LeastLeftoverTicks { get; set; }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Kitwright.Cutting;
+using Kitwright.Cutting.Sheets;
 using Kitwright.Measure;
 using Kitwright.Piecing;
 using Kitwright.Plans;
@@ -34,6 +35,9 @@ public sealed record ShopTerms(
     /// <summary>What counts first in cutting, and what then.</summary>
     public ImmutableArray<CutAim> Order { get; init; } = CutOrder.Usual;
 
+    /// <summary>A leftover is kept where both its sides are at least so long.</summary>
+    public Length LeastLeftover { get; init; } = Leftovers.UsualLeast;
+
     public static ShopTerms Usual { get; } = new(ClothTerms.Usual, 1, false, KitTerms.Usual, "USD");
 
     /// <summary>
@@ -50,5 +54,6 @@ public sealed record ShopTerms(
         )
         {
             SoldBy = LengthUnit.Meter,
+            LeastLeftover = Length.Millimeters(60),
         };
 }

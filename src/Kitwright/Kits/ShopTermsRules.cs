@@ -23,6 +23,7 @@ public static class ShopTermsRules
         Check("minimum-cut", terms.Cloth.MinimumCut, least: Length.Ticks(1));
         Check("load-loss", terms.Kits.LoadLoss, least: Length.Zero);
         Check("useful-remnant", terms.Kits.UsefulRemnant, least: Length.Zero);
+        Check("least-leftover", terms.LeastLeftover, least: Length.Ticks(1));
         Check("put-up", terms.Kits.PutUp, least: Length.Yard);
         foreach (var increment in terms.Cloth.Increments)
         {

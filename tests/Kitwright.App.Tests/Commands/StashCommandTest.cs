@@ -35,6 +35,28 @@ public sealed class StashCommandTest
     }
 
     [Fact]
+    public async Task Leftovers_serve_their_own_fabric_and_the_rest_is_to_be_bought()
+    {
+        var shelf = Scratch.Written("fabric,width,height,count\nOB-201,40,7 7/8,3\nno-such-fabric,40,90,9\n");
+        var run = await Run.Of("stash", Run.Stars, "--stock", Run.Stock, "--colorway", "Harbor lights", "--shelf", shelf, "--budget", "while-you-type", "--json");
+
+        Assert.Equal((1, ""), (run.Exit, run.Error));
+        var answer = run.Json.GetProperty("shelf");
+        Assert.All(answer.GetProperty("used").EnumerateArray(), used => Assert.Equal("OB-201", used.GetProperty("fabric").GetString()));
+        foreach (var buy in answer.GetProperty("buy").EnumerateArray())
+        {
+            var (pieces, there) = (buy.GetProperty("pieces").GetInt64(), buy.GetProperty("there").GetInt64());
+            Assert.InRange(there, 0, buy.GetProperty("fabric").GetString() == "OB-201" ? pieces : 0);
+            // Something is bought just where pieces are missing.
+            Assert.Equal(there < pieces, buy.GetProperty("purchase").GetString() != "0");
+        }
+
+        Assert.Contains(answer.GetProperty("buy").EnumerateArray(), buy => buy.GetProperty("there").GetInt64() > 0);
+        Assert.Contains("stash.no-colorway", (await Run.Of("stash", Run.Stars, "--shelf", shelf, "--budget", "while-you-type", "--json")).Output, StringComparison.Ordinal);
+        Assert.Contains("yd to buy", (await Run.Of("stash", Run.Stars, "--stock", Run.Stock, "--colorway", "Harbor lights", "--shelf", shelf, "--budget", "while-you-type")).Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task What_is_not_there_answers_1_and_wrong_use_2()
     {
         Assert.Equal(1, (await Run.Of("stash", Run.Stars, "--cloth", "no-such-file.csv")).Exit);

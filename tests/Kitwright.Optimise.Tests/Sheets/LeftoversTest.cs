@@ -31,6 +31,10 @@ public sealed class LeftoversTest
             // What squaring takes is not kept.
             var cloth = plan.Terms.UsableWidth.InInches * (plan.Purchase - plan.Terms.Straightening).InInches;
             Assert.Equal(cloth, Area(left) + demand.Aggregate(Rational.Zero, (sum, d) => sum + (d.Width.InInches * d.Height.InInches * d.Count)));
+            // Shelved, no piece is larger than it was, and three quilts leave three times as many.
+            var shelved = Shelving.Of(plan with { Fabric = "F" }, Length.Ticks(1), 3).Aggregate(Rational.Zero, (sum, o) => sum + (o.Width.InInches * o.Height.InInches * o.Count));
+            Assert.True(shelved <= Area(left) * 3 && shelved > Area(left) * 3 * new Rational(9, 10));
+            Assert.Empty(Shelving.Of(plan, Length.Ticks(1), 3));
             Assert.All(Leftovers.Of(plan, Leftovers.UsualLeast), l => Assert.True(l.Width >= Leftovers.UsualLeast && l.Height >= Leftovers.UsualLeast));
         }
     }

@@ -37,6 +37,10 @@ public sealed class DemoShopTest
         await shop.Store.Projects.Keep(demo.Id, new(Guid.NewGuid(), current.Id, Message.Plain("x"), "x", "Wren"), Cancel);
         var bolt = (await shop.Store.Stock.Shelf(Cancel)).Bolts.First(b => b.Id != "b1").Id;
         await shop.Book(new(bolt, EntryKind.Cut, Length.Inch), new("b1", EntryKind.Cut, Length.Inch));
+        var fabric = (await shop.Store.Stock.Shelf(Cancel)).Fabrics.First(f => f.Number is not ("F" or "G")).Number;
+        OffcutLine Left(string of) => new(of, Length.Inches(5), Length.Inches(8), OffcutKind.Shelved, 2);
+        Assert.True((await shop.Store.Offcuts.Book(new(Guid.NewGuid(), "Wren", [Left(fabric), Left("F")]), Cancel)).Good);
+        Assert.True((await shop.Store.Offcuts.Book(new(Guid.NewGuid(), "Wren", [Left(fabric)]), Cancel)).Good);
 
         Assert.True(await shop.Store.Demo.Empty(Cancel));
 
@@ -45,6 +49,7 @@ public sealed class DemoShopTest
         Assert.Equal(["b1", "b2", "b3"], shelf.Bolts.Select(b => b.Id));
         Assert.Equal(["F", "G"], shelf.Fabrics.Select(f => f.Number));
         Assert.Equal(Length.Inches(359), shelf.Bolts[0].OnHand);
+        Assert.Equal(("F", 2), (Assert.Single(shelf.Offcuts).Fabric, shelf.Offcuts[0].Count));
         Assert.True((await shop.Store.Stock.Audit(Cancel)).Good);
         Assert.Equal(DemoState.Emptied, await shop.Store.Demo.State(Cancel));
         Assert.False(await shop.Store.Demo.Seed(Cancel));

@@ -44,6 +44,7 @@ public static class TermChoices
             : [.. Enumerable.Range(0, 25).Select(n => Length.Inches(new Rational(72 + n, 2))), .. Inches(54, 60, 90, 106, 108)];
         ImmutableArray<Length> cuts = metric ? [.. Sizes(5, 10, 20, 25, 50, 100)] : [Length.Inch, Yards(1, 8), Yards(1, 4), Yards(1, 3), Yards(1, 2), Length.Yard];
         ImmutableArray<Length> bolts = metric ? [.. Sizes(800, 1_000, 1_200, 1_500, 2_000, 2_500)] : [.. Inches(288, 360, 432, 540, 720, 900)];
+        ImmutableArray<Length> leftovers = metric ? [.. Sizes(3, 4, 5, 6, 8, 10, 15, 20)] : [Length.Inches(1, 1, 2), Length.Inches(2), Length.Inches(2, 1, 2), .. Inches(3, 4, 5, 6, 9)];
         return
         [
             Size("width", cloth.UsableWidth, widths, Small, value => terms with { Cloth = cloth with { UsableWidth = value } }),
@@ -54,6 +55,7 @@ public static class TermChoices
             Steps(terms),
             Size("least", cloth.MinimumCut, cuts, Large, value => terms with { Cloth = cloth with { MinimumCut = value } }),
             Size("remnant", kits.UsefulRemnant, cuts, Large, value => terms with { Kits = kits with { UsefulRemnant = value } }),
+            Size("leftover", terms.LeastLeftover, leftovers, Small, value => terms with { LeastLeftover = value }),
             Size("put-up", kits.PutUp, bolts, Large, value => terms with { Kits = kits with { PutUp = value } }),
             new(
                 "spare",

@@ -20,7 +20,7 @@ public static class TermSentences
             Say(language, terms, "kit", Slot("spare"), Slot("lengths")),
             Say(language, terms, "table", Slot("layers"), ("every", Marked("square-every")), ("loss", Marked("square-loss"))),
             Say(language, terms, "order", Slot("goal"), Slot("first"), Slot("second"), Slot("third"), Slot("fourth"), Slot("fifth")),
-            Say(language, terms, "bolts", Slot("remnant"), ("putUp", Marked("put-up"))),
+            Say(language, terms, "bolts", Slot("remnant"), ("putUp", Marked("put-up")), Slot("leftover")),
             Say(language, terms, "money", Slot("currency"), Slot("words")),
             Say(language, terms, "ways", Slot("half-square"), Slot("goose"), Slot("hourglass"), Slot("square-in-square"), Slot("row"), Slot("round")),
         ];
