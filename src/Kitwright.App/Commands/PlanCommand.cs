@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using System.Globalization;
 using Kitwright.App.Planning;
 using Kitwright.App.Web;
 using Kitwright.Cutting;
@@ -83,6 +84,7 @@ internal sealed class PlanningOptions
     private readonly Option<string[]> techniques = new("--technique") { Description = Inputs.Say("command.technique") };
     private readonly Option<string[]> press = new("--press") { Description = Inputs.Say("command.press") };
     private readonly Option<string[]> match = new("--match") { Description = Inputs.Say("command.match") };
+    private readonly Option<string[]> sparePieces = new("--spare-pieces") { Description = Inputs.Say("command.spare-pieces") };
     private readonly Option<bool> byInch = new("--by-the-inch") { Description = Inputs.Say("command.by-inch") };
     private readonly Option<bool> perFabric = new("--length-per-fabric") { Description = Inputs.Say("command.per-fabric") };
     private readonly Option<string> budget = new("--budget")
@@ -122,7 +124,7 @@ internal sealed class PlanningOptions
                 r.AddError(Inputs.Say("command.press.bad", ("habit", bad)));
             }
         });
-        foreach (var option in new Option[] { stock, colorway, width, spare, byInch, perFabric, techniques, press, match, budget })
+        foreach (var option in new Option[] { stock, colorway, width, spare, byInch, perFabric, techniques, press, match, sparePieces, budget })
         {
             command.Add(option);
         }
@@ -160,7 +162,7 @@ internal sealed class PlanningOptions
     /// <summary>What the ways of making the units come to, for a quilt that was planned.</summary>
     public ImmutableArray<UnitTechniques> Compare(ParseResult parsed, string quiltPath)
     {
-        if (Matched(Inputs.ReadQuilt(quiltPath), parsed.GetValue(match) ?? []).Value is not { } quilt)
+        if (Spared(Matched(Inputs.ReadQuilt(quiltPath), parsed.GetValue(match) ?? []), parsed.GetValue(sparePieces) ?? []).Value is not { } quilt)
         {
             return [];
         }
@@ -174,7 +176,7 @@ internal sealed class PlanningOptions
     /// <summary>The plan with what it was made from; null where that could not be read.</summary>
     public (PlannedQuilt Planned, Quilt? Quilt, Shelf? Shelf) PlanOf(ParseResult parsed, string quiltPath, CancellationToken cancel)
     {
-        var quilt = Matched(Inputs.ReadQuilt(quiltPath), parsed.GetValue(match) ?? []);
+        var quilt = Spared(Matched(Inputs.ReadQuilt(quiltPath), parsed.GetValue(match) ?? []), parsed.GetValue(sparePieces) ?? []);
         var shelf = Inputs.ReadStock(parsed.GetValue(stock));
         var language = Inputs.Language(parsed, quilt.Value);
         if (quilt.Value is null || shelf.Value is null)
@@ -214,5 +216,26 @@ internal sealed class PlanningOptions
         return unknown.IsEmpty
             ? read with { Value = quilt with { Roles = [.. quilt.Roles.Select(role => roles.Contains(role.Id) ? role with { Matched = true } : role)] } }
             : Checked<Quilt>.Failed(unknown);
+    }
+
+    /// <summary>The quilt with spare pieces of the roles that are named; a finding where it has no such role or number.</summary>
+    /// <param name="spares">ROLE=N.</param>
+    private static Checked<Quilt> Spared(Checked<Quilt> read, string[] spares)
+    {
+        foreach (var text in spares)
+        {
+            if (read.Value is not { } quilt)
+            {
+                break;
+            }
+
+            var parts = text.Split('=', 2);
+            var role = quilt.Roles.FirstOrDefault(role => role.Id == parts[0]);
+            read = role is not null && parts.Length == 2 && int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var spare) && spare <= QuiltLimits.SparePieces
+                ? read with { Value = quilt with { Roles = quilt.Roles.Replace(role, role with { Spare = spare }) } }
+                : Checked<Quilt>.Failed(Finding.Of("command.spare-pieces.bad", "--spare-pieces", ("text", text), ("most", QuiltLimits.SparePieces), ("roles", string.Join(", ", quilt.Roles.Select(role => role.Id)))));
+        }
+
+        return read;
     }
 }

@@ -34,7 +34,8 @@ internal static class PlanText
                 Line(
                     "plan.piece",
                     ("label", piece.Label),
-                    ("count", piece.Count),
+                    ("count", piece.ToCut),
+                    ("spare", piece.Spare),
                     ("width", piece.Width),
                     ("height", piece.Height),
                     ("use", piece.Use)

@@ -20,6 +20,7 @@ internal static class Labels
     )
     {
         var entries = book.Entries.ToDictionary(e => e.Id);
+        var spare = quilt.Roles.ToDictionary(role => role.Id, role => role.Spare);
         var inUse = recipes
             .SelectMany(r => r.Verbs.OfType<Take>())
             .Select(t => t.Piece)
@@ -37,7 +38,7 @@ internal static class Labels
             var label = letter + number;
             var id = renamed[old] = new PathId($"piece/{label}");
             pieces.Add(
-                new(id, label, entry.Role, entry.Width, entry.Height, counts[old], 0, entry.MayTurn, entry.Use, entry.Why)
+                new(id, label, entry.Role, entry.Width, entry.Height, counts[old], old == binding.Piece ? 0 : spare.GetValueOrDefault(entry.Role), entry.MayTurn, entry.Use, entry.Why)
                 {
                     Grain = entry.Grain,
                     Hand = entry.Hand.Hand,

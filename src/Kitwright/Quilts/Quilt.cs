@@ -48,6 +48,10 @@ public sealed record Role(string Id, string Name, Value? Value)
     /// <summary>Whether each of its pieces is to show the same part of the print, where its fabric has a repeat.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
     public bool Matched { get; init; }
+
+    /// <summary>How many more of each size are cut than are sewn.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public int Spare { get; init; }
 }
 
 public enum Value

@@ -48,4 +48,7 @@ public static class QuiltLimits
 
     /// <summary>Either side of the finished quilt, and with it of any part.</summary>
     public static Length Side => Length.Inches(1_000);
+
+    /// <summary>More of each size than anybody cuts in case one goes wrong.</summary>
+    public const int SparePieces = 99;
 }

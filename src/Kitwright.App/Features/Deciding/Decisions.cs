@@ -76,6 +76,7 @@ public static class Decisions
         decisions.AddRange(PressingDecisions.Of(quilt));
         decisions.Add(PrintDecision.Of(quilt));
         decisions.AddRange(MatchDecisions.Of(quilt));
+        decisions.AddRange(SpareDecisions.Of(quilt));
         return decisions.ToImmutable();
     }
 

@@ -76,7 +76,11 @@ internal static class QuiltReader
     public static Role ReadRole(Node node)
     {
         using var fields = node.Fields();
-        return new(fields.Required("id").Id(), fields.Required("name").Text(), fields.Optional("value")?.OneOf<Value>()) { Matched = fields.Optional("matched")?.Flag() ?? false };
+        return new(fields.Required("id").Id(), fields.Required("name").Text(), fields.Optional("value")?.OneOf<Value>())
+        {
+            Matched = fields.Optional("matched")?.Flag() ?? false,
+            Spare = fields.Optional("spare")?.Whole(0, QuiltLimits.SparePieces) ?? 0,
+        };
     }
 
     private static ImmutableSortedDictionary<string, string> ReadTechniques(Node? node) =>

@@ -21,6 +21,11 @@ internal sealed class DrawingWriter(Utf8JsonWriter json, Length unit)
         {
             json.WriteBoolean("matched", true);
         }
+
+        if (role.Spare > 0)
+        {
+            json.WriteNumber("spare", role.Spare);
+        }
     }
 
     public void Grid(Grid grid)
