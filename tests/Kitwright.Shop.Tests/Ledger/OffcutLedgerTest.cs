@@ -99,7 +99,7 @@ public sealed class OffcutLedgerTest
             { "F", "1/7", 1, "offcuts.size" },
             { "F", "99999999", 1, "offcuts.size" },
             { "F", "200", 1, "offcuts.wider" },
-            { "F", "5", 1_000_000, "offcuts.count" },
+            { "F", "6", 1_000_000, "offcuts.count" },
             { "F", "5", 0, "offcuts.count" },
             { "F", "5", -1, "offcuts.count" },
             { "F", "5", int.MaxValue, "offcuts.count" },
