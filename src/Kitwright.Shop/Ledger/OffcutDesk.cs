@@ -10,7 +10,7 @@ namespace Kitwright.Shop.Ledger;
 internal static class OffcutDesk
 {
     private const int LongestText = 200;
-    private const int MostPieces = 1_000_000;
+    private const int MostPieces = 100_000;
     private const int MostLines = 10_000;
 
     private static readonly Length Longest = Length.Yards(1_000);
@@ -26,16 +26,22 @@ internal static class OffcutDesk
         }
 
         var names = booking.Lines.Select(line => line.Fabric).Distinct().ToList();
-        var fabrics = await context.Fabrics.Where(f => EF.Parameter(names).Contains(f.Number)).Select(f => f.Number).ToHashSetAsync(StringComparer.Ordinal, cancel);
-        ImmutableArray<Finding> findings = [.. Findings(booking, fabrics)];
+        var balances = await context
+            .OffcutBalances.Where(b => EF.Parameter(names).Contains(b.Fabric))
+            .ToDictionaryAsync(b => (b.Fabric, b.WidthTicks, b.HeightTicks), cancel);
+        var fabrics = await context.Fabrics.Where(f => EF.Parameter(names).Contains(f.Number)).Select(f => new { f.Number, f.WidthTicks }).ToListAsync(cancel);
+        // A fabric may since have been put right to a narrower width: what is on the shelf of it can still be cut up.
+        var widest = fabrics.ToDictionary(
+            f => f.Number,
+            f => Length.Ticks(balances.Values.Where(b => b.Fabric == f.Number && b.OnHand > 0).Select(b => b.WidthTicks).Append(f.WidthTicks).Max()),
+            StringComparer.Ordinal
+        );
+        ImmutableArray<Finding> findings = [.. Findings(booking, widest)];
         if (!findings.IsEmpty)
         {
             return Checked<OffcutsBooked>.Failed(findings);
         }
 
-        var balances = await context
-            .OffcutBalances.Where(b => EF.Parameter(names).Contains(b.Fabric))
-            .ToDictionaryAsync(b => (b.Fabric, b.WidthTicks, b.HeightTicks), cancel);
         var row = new BookingRow { Id = booking.Id, Asked = asked, By = booking.By, At = now };
         var entries = new List<OffcutEntryRow>();
         foreach (var line in booking.Lines)
@@ -97,7 +103,7 @@ internal static class OffcutDesk
             For = what,
         };
 
-    private static IEnumerable<Finding> Findings(OffcutBooking booking, HashSet<string> fabrics)
+    private static IEnumerable<Finding> Findings(OffcutBooking booking, Dictionary<string, Length> widest)
     {
         if (booking.Lines.IsEmpty || booking.Lines.Length > MostLines)
         {
@@ -111,7 +117,7 @@ internal static class OffcutDesk
 
         foreach (var line in booking.Lines)
         {
-            if (!fabrics.Contains(line.Fabric))
+            if (!widest.TryGetValue(line.Fabric, out var width))
             {
                 yield return Finding.Of("offcuts.unknown-fabric", Place(line), ("fabric", line.Fabric));
             }
@@ -119,6 +125,10 @@ internal static class OffcutDesk
             if (!Fits(line.Width) || !Fits(line.Height))
             {
                 yield return Finding.Of("offcuts.size", Place(line), ("width", line.Width), ("height", line.Height), ("most", Longest));
+            }
+            else if (line.Kind is OffcutKind.Shelved or OffcutKind.Counted && width.Sign > 0 && line.Width > width)
+            {
+                yield return Finding.Of("offcuts.wider", Place(line), ("fabric", line.Fabric), ("width", line.Width), ("widest", width));
             }
 
             if (line.Count < (line.Kind == OffcutKind.Counted ? 0 : 1) || line.Count > MostPieces)

@@ -46,7 +46,8 @@ public sealed class OffcutLedger
                     return Checked<OffcutsBooked>.Failed(Finding.Of("offcuts.no-booking", $"booking/{booking}"));
                 }
 
-                var lines = booked.Entries.Select(e => new OffcutLine(e.Fabric, e.Width, e.Height, e.Kind.Reverse(), Math.Abs(e.Change), e.For));
+                // The last first: what came and went in one act is there again before it is taken.
+                var lines = booked.Entries.Reverse().Select(e => new OffcutLine(e.Fabric, e.Width, e.Height, e.Kind.Reverse(), Math.Abs(e.Change), e.For));
                 return await OffcutDesk.Book(context, new(IdOfTakingBack(booking), by, [.. lines]), store.Now(), cancel);
             },
             cancel

@@ -50,9 +50,48 @@ public sealed class LeftoversTest(Chromium chromium)
         await Assertions.Expect(page.Locator("#leftovers")).ToContainTextAsync("Harbor night");
         var rows = await page.Locator("#leftovers td.number").AllInnerTextsAsync();
         Assert.Equal(shelved.Sum(line => line.Count), rows.Sum(text => int.Parse(text, CultureInfo.InvariantCulture)));
-        await page.Locator("#leftovers").GetByRole(AriaRole.Button, new() { NameRegex = new("was thrown away") }).First.ClickAsync();
+        await page.Locator("#leftovers").GetByRole(AriaRole.Button, new() { NameRegex = new(": thrown away") }).First.ClickAsync();
         await Assertions.Expect(page.Locator("#leftovers .booked")).ToContainTextAsync("thrown away");
         Assert.Equal(shelved.Sum(line => line.Count) - 1, (await Shelf(client)).Sum(line => line.Count));
+    }
+
+    [Fact]
+    public async Task What_a_plan_took_is_gone_from_the_stock_page_and_cloth_is_put_there_by_hand()
+    {
+        await using var shop = await Chromium.Shop();
+        await using var visit = await chromium.Open("/shop/stock", shop: shop);
+        using var client = new HttpClient { BaseAddress = new(shop.Urls.Single()) };
+        var page = visit.Page;
+        var leftovers = page.Locator("#leftovers");
+
+        async Task Add(string width, string height, string count)
+        {
+            await leftovers.GetByRole(AriaRole.Combobox).SelectOptionAsync("OB-201");
+            await leftovers.GetByLabel("Across the fabric").FillAsync(width);
+            await leftovers.GetByLabel("Along the fabric").FillAsync(height);
+            await leftovers.GetByLabel("How many pieces", new() { Exact = true }).FillAsync(count);
+            await leftovers.GetByRole(AriaRole.Button, new() { Name = "Put it on the shelf" }).ClickAsync();
+        }
+
+        foreach (var (width, height, count, said) in new[] { ("wide", "8", "1", "No size can be read"), ("90", "8", "1", "cannot be left of it"), ("-1", "8", "1", "A piece of 8"), ("40", "8", "0", "0 pieces cannot be booked") })
+        {
+            await Add(width, height, count);
+            await Assertions.Expect(leftovers.GetByRole(AriaRole.Alert)).ToContainTextAsync(said);
+            Assert.Empty(await Shelf(client));
+        }
+
+        await Add("40", "7 7/8", "3");
+        await Assertions.Expect(leftovers.Locator(".booked")).ToContainTextAsync("3 pieces of");
+        Assert.Equal(3, Assert.Single(await Shelf(client)).Count);
+        await leftovers.GetByRole(AriaRole.Spinbutton, new() { NameRegex = new("^How many pieces of") }).FillAsync("2");
+        await leftovers.GetByRole(AriaRole.Button, new() { NameRegex = new("^2 pieces.*: used") }).ClickAsync();
+        await Assertions.Expect(leftovers.Locator("td.number")).ToHaveTextAsync("1");
+
+        await visit.Go("/quilts/ostrel-bay-stars/stash?shelf=yes");
+        await page.GetByRole(AriaRole.Button, new() { Name = "off the shelf" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".booked")).ToContainTextAsync("1 piece taken off the shelf");
+        await visit.Go("/shop/stock");
+        await Assertions.Expect(leftovers.GetByText("7 7/8 × 40 in")).ToHaveCountAsync(0);
     }
 
     [Fact]

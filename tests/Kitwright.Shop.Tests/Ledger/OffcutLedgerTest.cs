@@ -68,6 +68,16 @@ public sealed class OffcutLedgerTest
         Assert.Empty(await shop.Store.Offcuts.Entries("another", cancel: Cancel));
     }
 
+    [Fact]
+    public async Task What_came_and_went_in_one_act_is_taken_back_with_it()
+    {
+        using var shop = await Shop();
+        var act = (await Book(shop, Line(OffcutKind.Shelved, 3), Line(OffcutKind.Used, 3))).Value!;
+        Assert.Empty((await shop.Store.Offcuts.TakeBack(act.Id, "Wren", Cancel)).Findings);
+        Assert.Empty(await shop.Store.Offcuts.All(Cancel));
+        Assert.True((await shop.Store.Stock.Audit(Cancel)).Good);
+    }
+
     [Theory]
     [InlineData(5, OffcutKind.Found, 2)]
     [InlineData(0, OffcutKind.Lost, -3)]
@@ -88,6 +98,8 @@ public sealed class OffcutLedgerTest
             { "F", "-5", 1, "offcuts.size" },
             { "F", "1/7", 1, "offcuts.size" },
             { "F", "99999999", 1, "offcuts.size" },
+            { "F", "200", 1, "offcuts.wider" },
+            { "F", "6", 1_000_000, "offcuts.count" },
             { "F", "5", 0, "offcuts.count" },
             { "F", "5", -1, "offcuts.count" },
             { "F", "5", int.MaxValue, "offcuts.count" },
