@@ -80,7 +80,12 @@ public sealed class TermsBook
         };
 
     private static TableTerms? Table(TermsRow row) =>
-        row is { Layers: 1, SquareEvery: 0 } ? null : new(row.Layers, row.SquareEvery, Length.Ticks(row.SquaringLossTicks));
+        row is { Layers: 1, SquareEvery: 0, RulerLengthTicks: null }
+            ? null
+            : new(row.Layers, row.SquareEvery, Length.Ticks(row.SquaringLossTicks))
+            {
+                RulerLength = row.RulerLengthTicks is { } ruler ? Length.Ticks(ruler) : TableTerms.Usual.RulerLength,
+            };
 
     private static ImmutableArray<CutAim> Order(string aims)
     {
@@ -111,6 +116,7 @@ public sealed class TermsBook
             Layers = (terms.Cloth.Table ?? TableTerms.Usual).Layers,
             SquareEvery = (terms.Cloth.Table ?? TableTerms.Usual).SquareEvery,
             SquaringLossTicks = (terms.Cloth.Table ?? TableTerms.Usual).SquaringLoss.InTicks(),
+            RulerLengthTicks = terms.Cloth.Table?.RulerLength.InTicks(),
             LeastLeftoverTicks = terms.LeastLeftover.InTicks(),
         };
 }

@@ -1,6 +1,7 @@
 using Kitwright.Cutting;
 using Kitwright.Kits;
 using Kitwright.Measure;
+using Kitwright.Plans;
 using Kitwright.Words;
 using Xunit;
 
@@ -21,7 +22,7 @@ public sealed class TermsBookTest
             {
                 UsableWidth = Length.Millimeters(1_060),
                 Increments = [Length.Millimeters(100), Length.Millimeters(250)],
-                Table = new(4, 6, Length.Millimeters(10)),
+                Table = new(4, 6, Length.Millimeters(10)) { RulerLength = Length.Millimeters(600) },
             },
             Kits = ShopTerms.Usual.Kits with { LoadLoss = Length.Millimeters(25) },
             SpareStrips = 2,
@@ -38,6 +39,32 @@ public sealed class TermsBookTest
         Assert.Empty((await shop.Store.Terms.Set(metric, Cancel)).Findings);
         shop.Reopen();
         AssertEqual(metric, await shop.Store.Terms.Read(Cancel));
+    }
+
+    /// <summary>One layer and no squaring is what holds where nothing is said; with a ruler it has been said.</summary>
+    [Fact]
+    public async Task A_ruler_alone_is_kept()
+    {
+        using var shop = new OpenedShop();
+        var terms = ShopTerms.Usual with { Cloth = ShopTerms.Usual.Cloth with { Table = TableTerms.Usual } };
+        Assert.Empty((await shop.Store.Terms.Set(terms, Cancel)).Findings);
+        shop.Reopen();
+        AssertEqual(terms, await shop.Store.Terms.Read(Cancel));
+        Assert.Empty((await shop.Store.Terms.Set(ShopTerms.Usual, Cancel)).Findings);
+        AssertEqual(ShopTerms.Usual, await shop.Store.Terms.Read(Cancel));
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(101)]
+    public async Task A_ruler_that_cannot_be_is_not_kept(int inches)
+    {
+        using var shop = new OpenedShop();
+        var bad = ShopTerms.Usual with { Cloth = ShopTerms.Usual.Cloth with { Table = TableTerms.Usual with { RulerLength = Length.Inches(inches) } } };
+        var finding = Assert.Single((await shop.Store.Terms.Set(bad, Cancel)).Findings);
+        Assert.Equal(("terms.ruler", "terms/ruler-length"), (finding.Rule, finding.Place));
+        Assert.Equal("Give its length: above 0 and at most 100 in.", Catalog.English.Say(finding.Remedy));
+        AssertEqual(ShopTerms.Usual, await shop.Store.Terms.Read(Cancel));
     }
 
     [Fact]

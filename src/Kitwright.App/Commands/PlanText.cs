@@ -1,3 +1,4 @@
+using Kitwright.Cutting;
 using Kitwright.Cutting.Instructions;
 using Kitwright.Plans;
 using Kitwright.Sewing;
@@ -27,6 +28,13 @@ internal static class PlanText
             foreach (var message in CutInstructions.Of(cloth))
             {
                 output.WriteLine("  " + words.Say(message));
+            }
+
+            if (cloth.Terms.Table is { } table)
+            {
+                output.WriteLine(
+                    "  " + words.Say("plan.ruler", ("ruler", table.RulerLength), ("placings", RulerPlacings.Of(cloth)), ("passes", cloth.Figures.Passes ?? 0))
+                );
             }
 
             foreach (var piece in plan.Pieces.Where(p => cloth.Roles.Contains(p.Role)))

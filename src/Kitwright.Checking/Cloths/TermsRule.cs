@@ -25,7 +25,9 @@ internal static class TermsRule
         && !terms.Increments.IsEmpty
         && terms.Increments.All(step => step.Sign > 0)
         && terms.Stages is 2 or 3
-        && (terms.Table is not { } table || (table.Layers is 1 or 2 or 4 && table.SquareEvery >= 0 && table.SquaringLoss.Sign >= 0));
+        && (terms.Table is not { } table || (table.Layers is 1 or 2 or 4 && table.SquareEvery >= 0 && table.SquaringLoss.Sign >= 0 && IsRuler(table.RulerLength)));
+
+    private static bool IsRuler(Length length) => length.Sign > 0 && length <= Length.Inches(100);
 
     public static Length StripLength(ClothTerms terms) => terms.UsableWidth - terms.CrossTrim;
 }

@@ -11,7 +11,7 @@ namespace Kitwright.Shop.Compiled
     public partial class ShopContextModel
     {
         private ShopContextModel()
-            : base(skipDetectChanges: false, modelId: new Guid("ddcb0639-1a9b-4d76-999d-000f76fe594c"), entityTypeCount: 12)
+            : base(skipDetectChanges: false, modelId: new Guid("86c551a6-6743-4716-a6a1-f105579f5851"), entityTypeCount: 12)
         {
         }
 

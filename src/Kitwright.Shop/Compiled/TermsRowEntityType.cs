@@ -23,7 +23,7 @@ namespace Kitwright.Shop.Compiled
                 "Kitwright.Shop.Rows.TermsRow",
                 typeof(TermsRow),
                 baseEntityType,
-                propertyCount: 22,
+                propertyCount: 23,
                 keyCount: 1);
 
             var id = runtimeEntityType.AddProperty(
@@ -118,6 +118,13 @@ namespace Kitwright.Shop.Compiled
                 propertyInfo: typeof(TermsRow).GetProperty("PutUpTicks", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 fieldInfo: typeof(TermsRow).GetField("<PutUpTicks>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
                 sentinel: 0L);
+
+            var rulerLengthTicks = runtimeEntityType.AddProperty(
+                "RulerLengthTicks",
+                typeof(long?),
+                propertyInfo: typeof(TermsRow).GetProperty("RulerLengthTicks", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                fieldInfo: typeof(TermsRow).GetField("<RulerLengthTicks>k__BackingField", BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly),
+                nullable: true);
 
             var soldBy = runtimeEntityType.AddProperty(
                 "SoldBy",

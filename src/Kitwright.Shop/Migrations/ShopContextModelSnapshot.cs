@@ -429,6 +429,9 @@ namespace Kitwright.Shop.Migrations
                     b.Property<long>("PutUpTicks")
                         .HasColumnType("INTEGER");
 
+                    b.Property<long?>("RulerLengthTicks")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("SoldBy")
                         .IsRequired()
                         .ValueGeneratedOnAdd()

@@ -40,5 +40,8 @@ public sealed class TermsRow
 
     public required long SquaringLossTicks { get; set; }
 
+    /// <summary>Null where nothing is said of the table, and in rows older than this column.</summary>
+    public required long? RulerLengthTicks { get; set; }
+
     public required long LeastLeftoverTicks { get; set; }
 }

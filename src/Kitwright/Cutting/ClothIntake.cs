@@ -92,6 +92,11 @@ public sealed record ClothIntake(ClothProblem Problem, StripGrid? Grid, Immutabl
             yield return Finding.Of("cutting.table", place, ("layers", table.Layers), ("every", table.SquareEvery), ("loss", table.SquaringLoss));
         }
 
+        if (terms.Table is { } said && (said.RulerLength.Sign <= 0 || said.RulerLength > TableTerms.LongestRuler))
+        {
+            yield return Finding.Of("cutting.ruler", place, ("ruler", said.RulerLength), ("most", TableTerms.LongestRuler));
+        }
+
         if (!CutOrder.IsWhole(problem.Order))
         {
             yield return Finding.Of("cutting.order", place);

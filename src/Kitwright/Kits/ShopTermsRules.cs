@@ -3,6 +3,7 @@ using Kitwright.Cutting;
 using Kitwright.Findings;
 using Kitwright.Measure;
 using Kitwright.Piecing;
+using Kitwright.Plans;
 
 namespace Kitwright.Kits;
 
@@ -56,6 +57,11 @@ public static class ShopTermsRules
             if (table.Layers is not (1 or 2 or 4) || table.SquareEvery is < 0 or > MostSquareEvery)
             {
                 findings.Add(Finding.Of("terms.table", "terms/table", ("layers", table.Layers), ("every", table.SquareEvery), ("most", MostSquareEvery)));
+            }
+
+            if (table.RulerLength.Sign <= 0 || table.RulerLength > TableTerms.LongestRuler || !table.RulerLength.TryTicks(out _))
+            {
+                findings.Add(Finding.Of("terms.ruler", "terms/ruler-length", ("ruler", table.RulerLength), ("most", TableTerms.LongestRuler)));
             }
         }
 

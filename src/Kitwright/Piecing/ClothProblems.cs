@@ -56,7 +56,7 @@ internal static class ClothProblems
             Straightening = Length.Zero,
             Increments = [panel],
             MinimumCut = panel,
-            Table = null,
+            Table = terms.Table?.Flat,
             Panel = panel,
         };
 }

@@ -17,7 +17,7 @@ internal sealed class MatchedRooms(PrintMatch match, ClothTerms terms)
         {
             Straightening = terms.Straightening + (match.Along ?? Length.Zero),
             CrossTrim = terms.CrossTrim + (match.Across ?? Length.Zero),
-            Table = null,
+            Table = terms.Table?.Flat,
             Match = match,
         };
 

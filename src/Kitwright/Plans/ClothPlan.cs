@@ -154,7 +154,19 @@ public sealed record ClothTerms(
 /// <param name="SquaringLoss">What that takes each time.</param>
 public sealed record TableTerms(int Layers, int SquareEvery, Length SquaringLoss)
 {
+    /// <summary>No ruler is longer: 100 in (common practice, no source).</summary>
+    public static Length LongestRuler { get; } = Length.Inches(100);
+
+    /// <summary>60 cm, where cloth is measured in metric (common practice, no source).</summary>
+    public static Length UsualMetricRuler { get; } = Length.Millimeters(600);
+
     public static TableTerms Usual { get; } = new(1, 0, Length.Inches(0, 1, 2));
+
+    /// <summary>A longer cut cannot be made in one pass. Above 0; 24 in by default (common practice, no source).</summary>
+    public Length RulerLength { get; init; } = Length.Inches(24);
+
+    /// <summary>The same table where cloth must lie flat and its edge is squared but once.</summary>
+    public TableTerms Flat => this with { Layers = 1, SquareEvery = 0 };
 }
 
 /// <summary>One class of pieces wanted from the cloth; sizes as in <see cref="CutPiece"/>.</summary>

@@ -81,6 +81,26 @@ public sealed class TermsPageTest(Chromium chromium)
     }
 
     [Fact]
+    public async Task The_ruler_is_said_in_its_sentence_and_longer_cuts_are_told_on_the_cut_page()
+    {
+        await using var shop = await Chromium.Shop();
+        await using var visit = await chromium.Open("/shop/terms", shop: shop);
+        var ruler = visit.Page.GetByLabel("Length of the ruler");
+        await Assertions.Expect(ruler).ToHaveValueAsync("unsaid");
+
+        await ruler.SelectOptionAsync("18 in");
+        await visit.AddressHas("try=ruler:18 in");
+        await visit.Page.Locator(".trial").GetByRole(AriaRole.Button, new() { Name = "Keep it" }).ClickAsync();
+        await visit.AddressLacks("try=");
+        await Assertions.Expect(ruler).ToHaveValueAsync("18 in");
+
+        await visit.Go("/quilts/ostrel-bay-stars/cut");
+        var cloth = visit.Page.Locator(".cloth").First;
+        await Assertions.Expect(cloth).ToContainTextAsync("and the ruler 18 in: fold the cloth 2 times, or lay a second ruler");
+        await Assertions.Expect(cloth).ToContainTextAsync("The ruler of 18 in is laid down");
+    }
+
+    [Fact]
     public async Task Terms_that_cannot_be_are_said_and_not_kept()
     {
         await using var visit = await chromium.Open("/shop/terms?try=width:-3 in,currency:dollars,nonsense:1");

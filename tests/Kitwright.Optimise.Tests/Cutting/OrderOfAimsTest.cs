@@ -112,6 +112,25 @@ public sealed class OrderOfAimsTest
             threads: 1
         );
 
+    [Fact]
+    public void A_ruler_moves_no_length_and_must_have_one() =>
+        Problems.Sample(
+            problem =>
+            {
+                var plain = Cut(problem);
+                var ruled = Cut(problem with { Terms = problem.Terms with { Table = TableTerms.Usual with { RulerLength = Length.Inches(12) } } });
+                Assert.Equal((plain.Cut, plain.Purchase), (ruled.Cut, ruled.Purchase));
+                Assert.Empty(ClothChecker.Check(ruled));
+                foreach (var length in new[] { Length.Zero, Length.Inches(101) })
+                {
+                    var none = ruled with { Terms = ruled.Terms with { Table = TableTerms.Usual with { RulerLength = length } } };
+                    Assert.Contains("check.cloth.terms", ClothChecker.Check(none).Select(f => f.Rule));
+                }
+            },
+            iter: 20,
+            threads: 1
+        );
+
     private static ClothProblem Layered(ClothProblem problem, int layers) =>
         problem with { Terms = problem.Terms with { Table = TableTerms.Usual with { Layers = layers } } };
 }

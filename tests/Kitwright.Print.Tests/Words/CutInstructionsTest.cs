@@ -131,4 +131,53 @@ public sealed class CutInstructionsTest
             Said(trimmed)[1]
         );
     }
+
+    [Theory]
+    [InlineData(1, 24, "A cut across the cloth is 40 in long, and the ruler 24 in: fold the cloth once, selvage to selvage, or lay a second")]
+    [InlineData(1, 12, "A cut across the cloth is 40 in long, and the ruler 12 in: fold the cloth 2 times, or lay a second")]
+    [InlineData(2, 12, "A cut across the cloth is 20 in long as the cloth is folded, and the ruler 12 in: fold the cloth once more, or lay a second")]
+    [InlineData(1, 9, "A cut across the cloth is 40 in long, and the ruler 9 in: lay a second")]
+    public void ACutThatIsLongerThanTheRulerIsSaidOnceWithWhatToDo(int layers, int ruler, string begins)
+    {
+        // 40 in fold to 20 and 10; three folds would be eight layers.
+        var said = Said(Tabled(layers, ruler));
+        Assert.StartsWith(begins, Assert.Single(said, line => line.Contains("the ruler", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains("Close the cutter before a ruler is moved.", said[1], StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(1, 40)]
+    [InlineData(2, 24)]
+    [InlineData(4, 20)]
+    public void WhereTheRulerReachesNothingIsSaidOfIt(int layers, int ruler) =>
+        Assert.DoesNotContain(Said(Tabled(layers, ruler)), line => line.Contains("ruler", StringComparison.Ordinal));
+
+    [Theory]
+    [InlineData(24, "A cut along the selvage is up to 86 1/2 in long, and the ruler 24 in: fold the length 2 times, end to end, or lay a second")]
+    [InlineData(48, "A cut along the selvage is up to 86 1/2 in long, and the ruler 48 in: fold the length once, end to end, or lay a second")]
+    public void LengthsAlongTheSelvageAreFoldedEndToEnd(int ruler, string begins)
+    {
+        var section = new LengthwiseSection(new("cloth/B/section/1"), In(86, 1, 2), [new(default, In(6, 1, 2), 2, [One(Strip)])], []);
+        var tabled = Tabled(2, ruler);
+        var plan = tabled with { Demand = tabled.Demand.Add(new(Strip, "B5", In(6, 1, 2), In(86, 1, 2), 2, false) { Lengthwise = true }), Sections = [section] };
+        Assert.StartsWith(begins, Said(plan)[1], StringComparison.Ordinal);
+        Assert.StartsWith(begins, Assert.Single(CutInstructions.SubCuts(plan).Select(Catalog.English.Say), line => line.Contains("the ruler", StringComparison.Ordinal)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void PrintsThatAreMatchedAreNotFoldedForTheRuler()
+    {
+        var tabled = Tabled(1, 24);
+        var said = Said(tabled with { Terms = tabled.Terms with { Match = new() { Along = In(6) } } });
+        Assert.Contains(said, line => line.StartsWith("A cut across the cloth is 40 in long, and the ruler 24 in: lay a second", StringComparison.Ordinal));
+    }
+
+    private static ClothPlan Tabled(int layers, int ruler)
+    {
+        var plan = Cloth(
+            [new(Goose, "B3", In(5, 3, 8), In(2, 1, 8), 60, true)],
+            new StripCut(new("cloth/B/strip/1"), In(2, 1, 8), 9, [new(default, In(5, 3, 8), 7, [One(Goose)])])
+        );
+        return plan with { Terms = plan.Terms with { Table = TableTerms.Usual with { Layers = layers, RulerLength = In(ruler) } } };
+    }
 }

@@ -1,5 +1,7 @@
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using CsCheck;
+using Kitwright.Measure;
 using Kitwright.Plans;
 using Kitwright.Words;
 using Xunit;
@@ -20,6 +22,14 @@ public sealed class PlanFileTest
             Assert.True(read.Good);
             Assert.Null(Alike.Difference(plan, read.Value));
         }
+    }
+
+    /// <summary>Plans with a table from before rulers had a length.</summary>
+    [Fact]
+    public void A_table_without_a_ruler_has_the_usual_one()
+    {
+        var table = JsonSerializer.Deserialize<TableTerms>("""{"layers":2,"squareEvery":0,"squaringLoss":"1/2"}""", PlanJson.Options);
+        Assert.Equal(new TableTerms(2, 0, Length.Inches(0, 1, 2)) { RulerLength = Length.Inches(24) }, table);
     }
 
     [Theory]

@@ -12,6 +12,8 @@ namespace Kitwright.App.Features.Shop;
 /// <summary>How the shop cuts strips at its table, and what counts first in its cutting plans.</summary>
 internal static class CuttingTerms
 {
+    private const string Unsaid = "unsaid";
+
     private static readonly ImmutableArray<string> Places = ["first", "second", "third", "fourth", "fifth"];
 
     private static readonly ImmutableArray<(string Name, int Layers)> Layers = [("one", 1), ("two", 2), ("four", 4)];
@@ -20,7 +22,13 @@ internal static class CuttingTerms
     public static IEnumerable<Term> Of(ShopTerms terms, IEnumerable<Length> losses, Func<Length, string> text)
     {
         var language = Languages.Of(terms);
+        var metric = terms.SoldBy == LengthUnit.Meter;
         var table = terms.Cloth.Table ?? TableTerms.Usual with { SquaringLoss = terms.Cloth.Straightening };
+        if (terms.Cloth.Table is null && metric)
+        {
+            table = table with { RulerLength = TableTerms.UsualMetricRuler };
+        }
+
         yield return new(
             "layers",
             Layers.FirstOrDefault(layers => layers.Layers == table.Layers).Name ?? "one",
@@ -34,6 +42,7 @@ internal static class CuttingTerms
             said => int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? At(terms, table with { SquareEvery = n }) : null
         );
         yield return TermChoices.Size("square-loss", table.SquaringLoss, losses, text, loss => At(terms, table with { SquaringLoss = loss }));
+        yield return Ruler(terms, table, metric ? [.. new[] { 300, 450, 600, 900 }.Select(n => Length.Millimeters(n))] : [.. new[] { 12, 18, 24, 36 }.Select(n => Length.Inches(n))], text);
         yield return new(
             "goal",
             terms.Goal == CutGoal.ByTheInch ? "inch" : "step",
@@ -57,6 +66,20 @@ internal static class CuttingTerms
     /// <summary>The order in words, for a sentence with a slot for each place.</summary>
     public static (string Name, object Value)[] Said(ImmutableArray<CutAim> order) =>
         [.. Places.Select((place, i) => (place, (object)Saying.Say($"terms.choice.aim.{Name(order[i])}")))];
+
+    /// <summary>Nothing need be said of the ruler only where nothing else is said of the table.</summary>
+    private static Term Ruler(ShopTerms terms, TableTerms table, ImmutableArray<Length> offered, Func<Length, string> text)
+    {
+        var said = TermChoices.Size("ruler", table.RulerLength, offered, text, length => At(terms, table with { RulerLength = length }));
+        return table is not { Layers: 1, SquareEvery: 0 }
+            ? said
+            : said with
+            {
+                Value = terms.Cloth.Table is null ? Unsaid : said.Value,
+                Choices = [.. TermChoices.Words(Languages.Of(terms), "ruler", Unsaid), .. said.Choices],
+                Change = value => value == Unsaid ? terms with { Cloth = terms.Cloth with { Table = null } } : said.Change(value),
+            };
+    }
 
     private static ShopTerms At(ShopTerms terms, TableTerms table) => terms with { Cloth = terms.Cloth with { Table = table } };
 

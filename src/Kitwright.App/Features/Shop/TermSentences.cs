@@ -19,6 +19,7 @@ public static class TermSentences
             Say(language, terms, "sold", ("unit", Marked("sold-by")), Slot("steps"), Slot("least")),
             Say(language, terms, "kit", Slot("spare"), Slot("lengths")),
             Say(language, terms, "table", Slot("layers"), ("every", Marked("square-every")), ("loss", Marked("square-loss"))),
+            Say(language, terms, "ruler", Slot("ruler")),
             Say(language, terms, "order", Slot("goal"), Slot("first"), Slot("second"), Slot("third"), Slot("fourth"), Slot("fifth")),
             Say(language, terms, "bolts", Slot("remnant"), ("putUp", Marked("put-up")), Slot("leftover")),
             Say(language, terms, "money", Slot("currency"), Slot("words")),

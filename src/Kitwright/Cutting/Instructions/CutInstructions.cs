@@ -29,7 +29,7 @@ public static class CutInstructions
             lines.Add(new(null, match, used) { UsesCloth = false });
         }
 
-        lines.AddRange(PrintWords.OfPanels(plan).Select(say => new CutLine(null, say, used) { UsesCloth = false }));
+        lines.AddRange(PrintWords.OfPanels(plan).Concat(RulerWords.Across(plan)).Concat(RulerWords.Along(plan)).Select(say => new CutLine(null, say, used) { UsesCloth = false }));
         foreach (var section in plan.Sections)
         {
             used += section.Length;
@@ -69,6 +69,7 @@ public static class CutInstructions
             .. plan.Terms.Straightening.IsZero ? (ImmutableArray<Message>)[] : [Message.Of("chart.square-end", ("length", plan.Terms.Straightening))],
             .. Matched(plan),
             .. PrintWords.OfPanels(plan),
+            .. RulerWords.Across(plan),
             .. plan.Sections.Select(s => Message.Of("chart.section-only", ("length", s.Length))),
             .. InOrder(plan).GroupBy(s => s.Height).Select(s => Message.Of("chart.strips-only", ("count", s.Sum(x => x.Times)), ("height", s.Key))),
         ];
@@ -81,6 +82,7 @@ public static class CutInstructions
         [
             .. Layers(plan) is { } layers ? [layers] : (ImmutableArray<Message>)[],
             .. Matched(plan),
+            .. RulerWords.Along(plan),
             .. plan.Sections.SelectMany(s => s.Beside.Select(strip => words.Beside(s, strip)).Prepend(words.SubCut(s))),
             .. InOrder(plan).Select(words.SubCut),
         ];
