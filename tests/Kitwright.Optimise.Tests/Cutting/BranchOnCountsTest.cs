@@ -63,7 +63,8 @@ public sealed class BranchOnCountsTest
 
                 Interlocked.Increment(ref raised);
                 // The knapsack of the bound holds a piece that may turn to its count each way, that of the program both ways together.
-                Assert.True(cases.Length >= linear - 1e-6 || problem.Demand.Any(d => d.MayTurn));
+                // The program's demand is a hair more than is wanted, lest it goes in circles.
+                Assert.True(cases.Length >= linear - 1e-3 || problem.Demand.Any(d => d.MayTurn));
                 var plan = TableOrder.Write(problem, grid, strips, cases, "first fit", 0, "done");
                 Assert.NotNull(plan.Proof.Cases);
                 Assert.Empty(ClothChecker.Check(plan).Where(f => f.Rule.Contains("bound", StringComparison.Ordinal)));
