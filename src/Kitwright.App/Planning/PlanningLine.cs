@@ -47,7 +47,8 @@ public static class PlanningLine
     )
     {
         var planned = QuiltPlanner.Plan(quilt, colorway, fabrics, options, cut, CpSatPressing.Solver());
-        if (planned.Value is not { } plan)
+        // What the planner could not do it has said, with what to do; nothing is wrong with it that anybody should report.
+        if (planned.Value is not { } plan || planned.Findings.Any(f => f.Weight == Weight.Fault))
         {
             return new(null, Trace.None, planned.Findings);
         }
