@@ -72,7 +72,7 @@ public sealed class BoundTest
         var rho = Rational.One;
         foreach (var height in ways.Select(w => w.Height).Distinct())
         {
-            var value = Best([.. ways.Where(w => w.Height <= height)], 0, Width);
+            var value = TryEverything.Best([.. ways.Where(w => w.Height <= height).Select(w => (w.Width, w.Count, w.Dual))], Width);
             rho = Rational.Max(rho, new(value, height * Scale));
         }
 
@@ -86,44 +86,10 @@ public sealed class BoundTest
                 .Where(x => x.Width <= Width),
         ];
 
-    private static long Best(Item[] ways, int from, int room)
-    {
-        if (from == ways.Length)
-        {
-            return 0;
-        }
-
-        long best = 0;
-        for (var n = 0; n <= ways[from].Count && n * ways[from].Width <= room; n++)
-        {
-            best = Math.Max(best, (n * ways[from].Dual) + Best(ways, from + 1, room - (n * ways[from].Width)));
-        }
-
-        return best;
-    }
-
-    /// <summary>The least sum of heights that is not below the bound.</summary>
     private static BigInteger Least(Item[] items, BigInteger bound)
     {
         int[] heights = [.. Ways(items).Select(w => w.Height).Distinct()];
-        if (heights.Length == 0)
-        {
-            return bound;
-        }
-
-        var reached = new SortedSet<int> { 0 };
-        for (var sum = 0; ; sum++)
-        {
-            if (sum > 0 && heights.Any(h => reached.Contains(sum - h)))
-            {
-                reached.Add(sum);
-            }
-
-            if (reached.Contains(sum) && sum >= bound)
-            {
-                return sum;
-            }
-        }
+        return heights.Length == 0 ? bound : TryEverything.NextSum(heights, bound);
     }
 
     private static BigInteger Up(int area, int width) => (area + width - 1) / width;

@@ -30,7 +30,7 @@ public sealed class CaseBoundTest
                 {
                     var random = new Random(seed);
                     var (cases, least) = Tree(items, random, splits, Heights(items).ToDictionary(h => h, h => (Least: 0, Most: items.Where(x => x.Height == h).Sum(x => x.Count))));
-                    var bound = NextSum(items, BigInteger.Max(0, least));
+                    var bound = TryEverything.NextSum(Heights(items), BigInteger.Max(0, least));
                     return Refusal(items, cases, bound) is null && Refusal(items, cases, bound + 1) is not null && Refusal(items, cases, bound - 1) is not null;
                 },
                 iter: 300
@@ -86,6 +86,26 @@ public sealed class CaseBoundTest
         Assert.All(wrong, mutant => Assert.Equal(mutant.Rule, Refusal(Five, mutant.Cases, 27)));
     }
 
+    /// <summary>A thousand cases of a knapsack of three million cells would keep the checker busy for a minute: it says so at once.</summary>
+    [Fact]
+    public void Cases_that_would_take_too_long_are_not_worked_out()
+    {
+        var fine = Unit / 1_000_000;
+        var leaf = new ProofCase { Leaf = new([0], [0]) };
+        ImmutableArray<ProofCase> cases = [.. Enumerable.Repeat(new[] { new ProofCase { Split = new(fine, 0) }, leaf }, 500).SelectMany(pair => pair), leaf];
+        var cloth = Cloth([new(1, 1, 1, 0)], cases, 0);
+        cloth = cloth with
+        {
+            Terms = cloth.Terms with { UsableWidth = fine * 3_000_000 },
+            Demand = [cloth.Demand[0] with { Width = fine, Height = fine }],
+            Proof = cloth.Proof with { Unit = fine },
+        };
+
+        var findings = PlanChecker.Check(Sampler.Plan with { Sewing = new([]), Cloths = [cloth] }).Findings;
+
+        Assert.Contains("check.cloth.bound-too-large", findings.Select(f => f.Rule));
+    }
+
     private static Length Unit => Length.Inches(0, 1, 2);
 
     /// <summary>A tree that holds, with random duals, and the least worth of its leaves.</summary>
@@ -102,7 +122,7 @@ public sealed class CaseBoundTest
         }
 
         Item[] valued = [.. items.Select(x => x with { Dual = random.Next(0, 40) })];
-        long[] heights = [.. Heights(items).Select(h => (h * Scale) - Best([.. valued.Where(w => w.Height <= h)], 0, Width) - random.Next(0, 20))];
+        long[] heights = [.. Heights(items).Select(h => (h * Scale) - TryEverything.Best([.. valued.Where(w => w.Height <= h).Select(w => (w.Width, w.Count, w.Dual))], Width) - random.Next(0, 20))];
         var worth = valued.Sum(x => x.Count * x.Dual) + Heights(items).Zip(heights, (h, dual) => dual * (dual > 0 ? limits[h].Least : limits[h].Most)).Sum();
         return ([new() { Leaf = new([.. valued.Select(x => x.Dual)], [.. heights]) }], new Rational(worth, Scale).Ceiling());
     }
@@ -128,38 +148,4 @@ public sealed class CaseBoundTest
     }
 
     private static int[] Heights(Item[] items) => [.. items.Select(x => x.Height).Distinct().Order()];
-
-    private static long Best(Item[] items, int from, int room)
-    {
-        if (from == items.Length)
-        {
-            return 0;
-        }
-
-        long best = 0;
-        for (var n = 0; n <= items[from].Count && n * items[from].Width <= room; n++)
-        {
-            best = Math.Max(best, (n * items[from].Dual) + Best(items, from + 1, room - (n * items[from].Width)));
-        }
-
-        return best;
-    }
-
-    /// <summary>The least sum of heights that is not below the bound.</summary>
-    private static BigInteger NextSum(Item[] items, BigInteger bound)
-    {
-        var reached = new SortedSet<int> { 0 };
-        for (var sum = 0; ; sum++)
-        {
-            if (sum > 0 && Heights(items).Any(h => reached.Contains(sum - h)))
-            {
-                reached.Add(sum);
-            }
-
-            if (reached.Contains(sum) && sum >= bound)
-            {
-                return sum;
-            }
-        }
-    }
 }

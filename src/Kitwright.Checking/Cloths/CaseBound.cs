@@ -16,7 +16,7 @@ internal static class CaseBound
     private const int MostCases = 10_000;
 
     /// <summary>Null where the entries are no tree, or the duals of a case not what they should be.</summary>
-    /// <exception cref="BeyondLimits">There are too many.</exception>
+    /// <exception cref="BeyondLimits">There are too many, or they would take too long.</exception>
     public static BigInteger? Of(ClothPlan cloth, Grid grid, ImmutableArray<ProofCase> cases)
     {
         if (cases.Length > MostCases)
@@ -45,7 +45,7 @@ internal static class CaseBound
                     open.Push(fewer);
                     break;
                 case { Leaf: { } leaf, Split: null }:
-                    if (OfLeaf(cloth, grid, limits, leaf) is not { } bound)
+                    if (OfLeaf(cloth, grid, limits, leaf, cases.Length) is not { } bound)
                     {
                         return null;
                     }
@@ -79,7 +79,7 @@ internal static class CaseBound
             );
     }
 
-    private static BigInteger? OfLeaf(ClothPlan cloth, Grid grid, Limits limits, CaseDuals leaf)
+    private static BigInteger? OfLeaf(ClothPlan cloth, Grid grid, Limits limits, CaseDuals leaf, int cases)
     {
         var scale = (BigInteger)cloth.Proof.Scale;
         if (leaf.Duals.Length != cloth.Demand.Length || leaf.HeightDuals.Length != grid.Heights.Length || Grid.Of(cloth, leaf.Duals) is not { } valued)
@@ -88,7 +88,7 @@ internal static class CaseBound
         }
 
         var worth = valued.Worth;
-        foreach (var (at, (height, value)) in FarleyBound.BestByHeight(valued).Index())
+        foreach (var (at, (height, value)) in FarleyBound.BestByHeight(valued, cases).Index())
         {
             var dual = (BigInteger)leaf.HeightDuals[at];
             if (value + dual > height * scale)

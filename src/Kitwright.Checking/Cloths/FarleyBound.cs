@@ -14,6 +14,9 @@ internal static class FarleyBound
     /// <summary>Steps of the knapsack's inner loop; a fraction of a second.</summary>
     private const long MostSteps = 400_000_000;
 
+    /// <summary>The same over all cases of a bound: a few seconds.</summary>
+    private const long MostStepsOfCases = 2_000_000_000;
+
     /// <exception cref="BeyondLimits">The knapsack would be too large.</exception>
     public static BigInteger Of(Grid grid, long scale)
     {
@@ -27,7 +30,9 @@ internal static class FarleyBound
     }
 
     /// <summary>The bounded knapsack, ways entering from the lowest to the highest, read off after each height.</summary>
-    public static IEnumerable<(long Height, long Value)> BestByHeight(Grid grid)
+    /// <param name="cases">How often one as large is solved in all.</param>
+    /// <exception cref="BeyondLimits">The knapsack, or all of them together, would be too large.</exception>
+    public static IEnumerable<(long Height, long Value)> BestByHeight(Grid grid, int cases = 1)
     {
         var common = grid.Ways.Aggregate(0L, (g, way) => (long)BigInteger.GreatestCommonDivisor(g, way.Width));
         if (common == 0)
@@ -36,7 +41,7 @@ internal static class FarleyBound
         }
 
         var width = grid.Width / common;
-        Guard(grid, width);
+        Guard(grid, width, cases);
         var best = new long[width + 1];
         for (var i = 0; i < grid.Ways.Length; i++)
         {
@@ -69,7 +74,7 @@ internal static class FarleyBound
         }
     }
 
-    private static void Guard(Grid grid, long width)
+    private static void Guard(Grid grid, long width, int cases)
     {
         BigInteger steps = 0,
             worth = 0;
@@ -80,7 +85,7 @@ internal static class FarleyBound
             worth += (BigInteger)most * way.Dual;
         }
 
-        if (steps > MostSteps || worth > long.MaxValue)
+        if (steps > MostSteps || steps * cases > MostStepsOfCases || worth > long.MaxValue)
         {
             throw new BeyondLimits();
         }

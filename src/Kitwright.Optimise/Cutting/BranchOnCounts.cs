@@ -21,10 +21,14 @@ internal sealed class BranchOnCounts : IDisposable
     /// <summary>Numbers in the leaves' duals: what a plan's file has to carry.</summary>
     private const int MostFigures = 20_000;
 
+    /// <summary>Cells of the knapsacks of all leaves: the checker goes through up to 16 times as many, within its own limit.</summary>
+    private const long MostCells = 60_000_000;
+
     private readonly StripGrid grid;
     private readonly CountedStrips program;
     private readonly SumsOfHeights sums;
     private readonly PriorityQueue<Node, Int128> open = new();
+    private readonly long mostLeaves;
     private Node? root;
     private int leaves;
     private bool ended;
@@ -33,6 +37,7 @@ internal sealed class BranchOnCounts : IDisposable
     {
         (this.grid, this.sums) = (grid, sums);
         program = new(grid, meter);
+        mostLeaves = Math.Min(MostFigures / (grid.Pieces.Length + grid.Heights.Length), MostCells / Math.Max(1, StripKnapsack.CellsOf(grid)));
     }
 
     /// <summary>No plan is shorter; in units, 0 before anything is solved.</summary>
@@ -61,7 +66,7 @@ internal sealed class BranchOnCounts : IDisposable
         {
             var node = open.Peek();
             reached(node.Relaxation);
-            if (leaves * (grid.Pieces.Length + grid.Heights.Length) > MostFigures || Best(node) is not { } split)
+            if (leaves >= mostLeaves || Best(node) is not { } split)
             {
                 // Stopped within a trial the node stays open; without a height to branch on nothing can raise the bound.
                 ended = !meter.MustStop;

@@ -10,16 +10,7 @@ namespace Kitwright.Optimise.Cutting;
 internal sealed record LinearSolution(ImmutableArray<Column?> Basis, ImmutableArray<int> SurplusOf, ImmutableArray<long> Duals, long Scale)
 {
     /// <summary>What all pieces are worth, in 1/<see cref="Scale"/> units: no plan is shorter.</summary>
-    public Int128 Worth(StripGrid grid)
-    {
-        var worth = Int128.Zero;
-        for (var piece = 0; piece < Duals.Length; piece++)
-        {
-            worth += (Int128)Duals[piece] * grid.Counts[piece];
-        }
-
-        return worth;
-    }
+    public Int128 Worth(StripGrid grid) => grid.Worth(Duals.AsSpan());
 
     /// <summary>How much higher a strip is than its pieces are worth; never negative.</summary>
     public long ReducedCost(Column column)

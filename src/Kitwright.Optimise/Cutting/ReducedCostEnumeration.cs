@@ -51,7 +51,7 @@ internal sealed class ReducedCostEnumeration
         copies = new int[grid.Ways.Length];
         copiesOfPiece = new int[grid.Pieces.Length];
         best = [.. Enumerable.Range(0, grid.Ways.Length + 1).Select(_ => new long[grid.Width + 1])];
-        Value(duals, [.. grid.Heights.Select(_ => 0L)], BranchedBound.WorthOf(grid, new(duals, []), [], []));
+        Value(duals, [.. grid.Heights.Select(_ => 0L)], grid.Worth(duals.AsSpan()));
     }
 
     /// <summary>Takes other duals, those of a case of plans.</summary>

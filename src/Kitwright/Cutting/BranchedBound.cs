@@ -24,12 +24,7 @@ public abstract record BranchedBound
     /// <summary>No plan within the limits is shorter than this; in 1/scale units.</summary>
     public static Int128 WorthOf(StripGrid grid, CountDuals leaf, ReadOnlySpan<int> atLeast, ReadOnlySpan<int> atMost)
     {
-        var worth = Int128.Zero;
-        for (var piece = 0; piece < leaf.Duals.Length; piece++)
-        {
-            worth += (Int128)leaf.Duals[piece] * grid.Counts[piece];
-        }
-
+        var worth = grid.Worth(leaf.Duals.AsSpan());
         for (var h = 0; h < leaf.HeightDuals.Length; h++)
         {
             var dual = leaf.HeightDuals[h];

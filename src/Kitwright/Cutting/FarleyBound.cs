@@ -20,7 +20,7 @@ public static class FarleyBound
     {
         knapsack.Solve(duals.AsSpan(), grid.Counts.AsSpan());
         var (value, height) = WorstOvervaluation(grid, knapsack, scale);
-        return new(sums.RoundUp(CeilingQuotient(ValueOfDemand(grid, duals) * height, value)), scale, duals);
+        return new(sums.RoundUp(CeilingQuotient(grid.Worth(duals.AsSpan()) * height, value)), scale, duals);
     }
 
     /// <summary>The duals scaled so that the most overvalued strip is worth just its height, and none is worth more.</summary>
@@ -53,17 +53,6 @@ public static class FarleyBound
         }
 
         return worst;
-    }
-
-    private static Int128 ValueOfDemand(StripGrid grid, ImmutableArray<long> duals)
-    {
-        var sum = Int128.Zero;
-        for (var i = 0; i < duals.Length; i++)
-        {
-            sum += (Int128)duals[i] * grid.Pieces[i].Count;
-        }
-
-        return sum;
     }
 
     private static long CeilingQuotient(Int128 dividend, Int128 divisor) => (long)((dividend + divisor - 1) / divisor);

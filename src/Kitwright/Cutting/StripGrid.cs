@@ -64,6 +64,18 @@ public sealed record StripGrid(
     /// <summary>How many of each piece are wanted.</summary>
     public ImmutableArray<int> Counts { get; } = [.. Pieces.Select(piece => piece.Count)];
 
+    /// <summary>What all wanted pieces are worth at these values, one a piece.</summary>
+    public Int128 Worth(ReadOnlySpan<long> values)
+    {
+        var worth = Int128.Zero;
+        for (var piece = 0; piece < values.Length; piece++)
+        {
+            worth += (Int128)values[piece] * Counts[piece];
+        }
+
+        return worth;
+    }
+
     /// <summary>Pieces wanted in all.</summary>
     public long Count => Pieces.Sum(piece => (long)piece.Count);
 

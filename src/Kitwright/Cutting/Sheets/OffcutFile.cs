@@ -30,7 +30,7 @@ public static class OffcutFile
                 var fabric = cells.Text("fabric");
                 if (fabric.Length is 0 or > 100)
                 {
-                    cells.Report("offcuts.unknown-fabric", ("fabric", fabric.Length == 0 ? "–" : fabric));
+                    cells.Report("leftovers.unknown-fabric", ("fabric", fabric.Length == 0 ? "–" : fabric));
                     return;
                 }
 
