@@ -29,7 +29,9 @@ public static class ShelfRoom
         CancellationToken cancel
     )
     {
-        var fabrics = quilt.Cloths.Select(cloth => cloth.Fabric).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        // A leftover shows any part of its print: what is matched, or cut from panels, comes from the bolt.
+        var fromShelf = quilt.Cloths.Where(cloth => cloth is { Fabric: not null, Panels: null, Terms.Match: null }).ToArray();
+        var fabrics = fromShelf.Select(cloth => cloth.Fabric!).ToHashSet(StringComparer.Ordinal);
         var pieces = shelf
             .Offcuts.Where(piece => fabrics.Contains(piece.Fabric))
             .Select((piece, i) => (Id: new PathId("cloth").Child("shelf", i + 1), piece))
@@ -42,10 +44,10 @@ public static class ShelfRoom
         var choice = StashRoom.Choice(quilt, written);
         choice = quilt.Cloths.ToImmutableDictionary(
             cloth => cloth.Letter,
-            cloth => choice[cloth.Letter].AddRange(sheets.Where(sheet => pieces[sheet.Id].Fabric == cloth.Fabric))
+            cloth => choice[cloth.Letter].AddRange(sheets.Where(sheet => fromShelf.Contains(cloth) && pieces[sheet.Id].Fabric == cloth.Fabric))
         );
         var answer = StashRoom.Plan(quilt, written.AddRange(sheets), choice, trim, oneClothEach, budget, cancel);
-        if (fabrics.Count == 0 && !shelf.Offcuts.IsEmpty)
+        if (quilt.Cloths.All(cloth => cloth.Fabric is null) && !shelf.Offcuts.IsEmpty)
         {
             answer = answer with { Findings = answer.Findings.Insert(0, Finding.Of("stash.no-colorway", "quilt")) };
         }
@@ -85,9 +87,9 @@ public static class ShelfRoom
         }
 
         var problem = new ClothProblem(cloth.Id, cloth.Letter, cloth.Roles, cloth.Fabric, cloth.Terms, rest.ToImmutable(), options.SpareStrips, options.Goal) { Order = options.Order };
-        var bought = Cutters.Named(options.Budget, cancel)(problem).Value;
-        // What does not hold against the checker is not said: the whole length is enough in any case.
-        var purchase = bought is null || !ClothChecker.Check(bought).IsEmpty ? cloth.Purchase : Length.Min(bought.Purchase, cloth.Purchase);
+        var bought = Cutters.Named(options.Budget, cancel)(problem);
+        // What is not cut whole, or does not hold against the checker, is not said: the whole length is enough in any case.
+        var purchase = bought is { Value: { } plan, Findings.IsEmpty: true } && ClothChecker.Check(plan).IsEmpty ? Length.Min(plan.Purchase, cloth.Purchase) : cloth.Purchase;
         return new(cloth, wanted, wanted - missed, purchase);
     }
 }
