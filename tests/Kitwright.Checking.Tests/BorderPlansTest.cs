@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Kitwright.Checking.Tests.Samples;
 using Kitwright.Cutting;
 using Kitwright.Measure;
 using Kitwright.Piecing;
@@ -120,19 +121,8 @@ public sealed class BorderPlansTest
 
     private static Quilt Quilt(string name, BorderStyle style, StripGrain grain, StripGrain binding, int borders)
     {
-        var quilt = QuiltFile.Read(File.ReadAllText(Path.Combine(Examples(), name + ".json"))).Value!;
+        var quilt = DemoQuilts.Named(name);
         var border = quilt.Borders[0] with { Style = style, Grain = grain, Corner = style == BorderStyle.CornerSquares ? quilt.Roles[0].Id : null };
         return quilt with { Borders = [.. Enumerable.Repeat(border, borders)], Binding = quilt.Binding with { Grain = binding } };
-    }
-
-    private static string Examples()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder!.FullName, "Kitwright.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        return Path.Combine(folder.FullName, "examples", "quilts");
     }
 }

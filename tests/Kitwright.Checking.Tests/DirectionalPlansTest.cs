@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Kitwright.Beginnings;
 using Kitwright.Blocks;
+using Kitwright.Checking.Tests.Samples;
 using Kitwright.Cutting;
 using Kitwright.Fabrics;
 using Kitwright.Geometry;
@@ -62,7 +63,7 @@ public sealed class DirectionalPlansTest
     public void Every_print_stands_upright_in_the_demo_quilts(PrintDirection direction, PrintSetting setting, int from)
     {
         _ = from;
-        Assert.All(Demo(), quilt => Comes(quilt, direction, setting));
+        Assert.All(DemoQuilts.All(), quilt => Comes(quilt, direction, setting));
     }
 
     /// <summary>A technique that would turn a print gives way to one that keeps it, and the plan says so.</summary>
@@ -76,7 +77,7 @@ public sealed class DirectionalPlansTest
     [InlineData("row", "strip-set", false)]
     public void A_technique_that_turns_a_print_gives_way(string kind, string technique, bool givesWay)
     {
-        var quilts = Demo()
+        var quilts = DemoQuilts.All()
             .Concat(BlockBook.All.Where(block => !block.Patches.Any(p => !p.Arcs.IsEmpty)).Select(Of))
             .Where(quilt => TechniqueComparison.KindsIn(quilt).ContainsKey(kind))
             .Take(2)
@@ -108,7 +109,7 @@ public sealed class DirectionalPlansTest
     [MemberData(nameof(Borders))]
     public void Borders_stand_upright_on_all_four_sides(BorderStyle style, StripGrain grain)
     {
-        var quilt = Demo().First(q => q.Borders.Any(b => b.Units is null));
+        var quilt = DemoQuilts.All().First(q => q.Borders.Any(b => b.Units is null));
         quilt = quilt with { Borders = [.. quilt.Borders.Select(b => b.Units is null ? b with { Style = style, Grain = grain, Corner = style == BorderStyle.CornerSquares ? b.Corner ?? b.Role : null } : b)] };
         var notes = Comes(quilt, PrintDirection.OneWay, PrintSetting.InTheQuilt);
         Assert.Equal(grain == StripGrain.Lengthwise, notes.Any(f => f.Rule == "piecing.print-border"));
@@ -122,7 +123,7 @@ public sealed class DirectionalPlansTest
     [InlineData(true, true, PrintSetting.WithTheBlock)]
     public void Blocks_on_point_stand_upright_on_their_corner(bool outer, bool halved, PrintSetting setting)
     {
-        var quilt = Demo().First(q => q.Setting.Kind == SettingKind.OnPoint);
+        var quilt = DemoQuilts.All().First(q => q.Setting.Kind == SettingKind.OnPoint);
         var block = quilt.Setting.Cells[0][0].Block;
         var role = quilt.Roles[0].Id;
         var sashed = quilt with
@@ -142,7 +143,7 @@ public sealed class DirectionalPlansTest
     [Fact]
     public void A_two_way_print_may_be_turned_half_round()
     {
-        var quilt = Demo().First(q => TechniqueComparison.KindsIn(q).ContainsKey("half-square"));
+        var quilt = DemoQuilts.All().First(q => TechniqueComparison.KindsIn(q).ContainsKey("half-square"));
         var techniques = quilt.Techniques.SetItem("half-square", "two");
         Assert.DoesNotContain(Comes(quilt with { Techniques = techniques }, PrintDirection.TwoWay, PrintSetting.InTheQuilt), f => f.Rule == "piecing.print-technique");
     }
@@ -150,7 +151,7 @@ public sealed class DirectionalPlansTest
     [Fact]
     public void Sashes_that_stand_and_sashes_that_lie_are_cut_apart()
     {
-        var quilt = Demo().First(q => q.Setting is { Kind: SettingKind.Straight, Sashing.Cornerstone: not null });
+        var quilt = DemoQuilts.All().First(q => q.Setting is { Kind: SettingKind.Straight, Sashing.Cornerstone: not null });
         var plan = Planned(quilt, PrintDirection.OneWay, PrintSetting.InTheQuilt).Plan;
         var any = QuiltPlanner.Plan(quilt, null, [], PlanOptions.Usual, FirstFit.Plan).Value!;
         var role = quilt.Setting.Sashing!.Role;
@@ -163,7 +164,7 @@ public sealed class DirectionalPlansTest
     [Fact]
     public void A_direction_never_lowers_the_bound_of_the_cloth()
     {
-        foreach (var quilt in Demo())
+        foreach (var quilt in DemoQuilts.All())
         {
             // With techniques that every print allows, the pieces are the same and only their turning is not.
             var plain = quilt with { Techniques = ImmutableSortedDictionary<string, string>.Empty.Add("half-square", "one").Add("goose", "flip").Add("hourglass", "triangles").Add("square-in-square", "flip") };
@@ -185,7 +186,7 @@ public sealed class DirectionalPlansTest
     [Fact]
     public void A_plan_without_directions_is_as_it_was()
     {
-        foreach (var quilt in Demo())
+        foreach (var quilt in DemoQuilts.All())
         {
             var colorway = Colorway(quilt);
             var without = QuiltPlanner.Plan(quilt, colorway, Shelf(quilt, PrintDirection.Any), PlanOptions.Usual, FirstFit.Plan).Value!;
@@ -197,7 +198,7 @@ public sealed class DirectionalPlansTest
     [Fact]
     public void A_piece_that_is_turned_is_refused()
     {
-        foreach (var quilt in Demo().OrderBy(q => q.Setting.Columns * q.Setting.Rows).Take(2))
+        foreach (var quilt in DemoQuilts.All().OrderBy(q => q.Setting.Columns * q.Setting.Rows).Take(2))
         {
             var plan = Planned(quilt, PrintDirection.OneWay, PrintSetting.InTheQuilt).Plan;
             var refused = 0;
@@ -231,7 +232,7 @@ public sealed class DirectionalPlansTest
     [Fact]
     public void A_piece_that_may_be_turned_on_the_cloth_is_refused()
     {
-        var plan = Planned(Demo().First(), PrintDirection.TwoWay, PrintSetting.InTheQuilt).Plan;
+        var plan = Planned(DemoQuilts.All().First(), PrintDirection.TwoWay, PrintSetting.InTheQuilt).Plan;
         var piece = plan.Pieces.First(p => p.Grain == CutGrain.Crosswise && p.Width != p.Height);
         var cloths = plan.Cloths.Select(c => c with { Demand = [.. c.Demand.Select(d => d.Piece == piece.Id ? d with { MayTurn = true } : d)] });
         var loose = plan with { Pieces = plan.Pieces.Replace(piece, piece with { MayTurn = true }), Cloths = [.. cloths] };
@@ -276,18 +277,5 @@ public sealed class DirectionalPlansTest
         return quilt.Blocks.First(b => b.Id == block) is var drawn && drawn.Width != drawn.Height
             ? quilt
             : quilt with { Setting = quilt.Setting with { Cells = [[new(block, 0, false), new(block, 1, false)], [new(block, 2, false), new(block, 3, false)]] } };
-    }
-
-    private static IEnumerable<Quilt> Demo() => Directory.GetFiles(Examples(), "*.json").Order(StringComparer.Ordinal).Select(path => QuiltFile.Read(File.ReadAllText(path)).Value!);
-
-    private static string Examples()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder!.FullName, "Kitwright.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        return Path.Combine(folder.FullName, "examples", "quilts");
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Kitwright.Checking.Tests.Samples;
 using Kitwright.Cutting;
 using Kitwright.Fabrics;
 using Kitwright.Findings;
@@ -27,7 +28,7 @@ public sealed class MatchedPlansTest
     [MemberData(nameof(Repeats))]
     public void Every_role_of_the_blocks_can_be_matched(string along, string across)
     {
-        foreach (var quilt in Demo().Take(3))
+        foreach (var quilt in DemoQuilts.All().Take(3))
         {
             foreach (var role in quilt.Blocks.SelectMany(b => b.Patches).Select(p => p.Role).Distinct().Take(1))
             {
@@ -112,16 +113,5 @@ public sealed class MatchedPlansTest
 
     private static Length? Parse(string text) => LengthText.TryParse(text, out var length) ? length : null;
 
-    private static Quilt Stars() => Demo().Single(q => q.Name == "Ostrel Bay Stars");
-
-    private static IEnumerable<Quilt> Demo()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder!.FullName, "Kitwright.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        return Directory.GetFiles(Path.Combine(folder.FullName, "examples", "quilts"), "*.json").Order(StringComparer.Ordinal).Select(path => QuiltFile.Read(File.ReadAllText(path)).Value!);
-    }
+    private static Quilt Stars() => DemoQuilts.Named("ostrel-bay-stars");
 }

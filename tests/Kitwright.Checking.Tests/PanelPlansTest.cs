@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Kitwright.Checking.Tests.Samples;
 using Kitwright.Cutting;
 using Kitwright.Fabrics;
 using Kitwright.Findings;
@@ -20,7 +21,7 @@ public sealed class PanelPlansTest
     [InlineData(44)]
     public void No_strip_goes_over_a_printed_line(int panel)
     {
-        foreach (var quilt in Demo())
+        foreach (var quilt in DemoQuilts.All())
         {
             var planned = Planned(quilt, [.. quilt.Roles.Select(r => r.Id)], Length.Inches(panel));
             Assert.True(planned.Value is not null, $"{quilt.Name}: {string.Join("; ", planned.Findings.Select(f => $"{f.Rule} {f.Place}"))}");
@@ -109,16 +110,5 @@ public sealed class PanelPlansTest
         };
     }
 
-    private static Quilt Stars() => Demo().Single(q => q.Name == "Ostrel Bay Stars");
-
-    private static IEnumerable<Quilt> Demo()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder!.FullName, "Kitwright.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        return Directory.GetFiles(Path.Combine(folder.FullName, "examples", "quilts"), "*.json").Order(StringComparer.Ordinal).Select(path => QuiltFile.Read(File.ReadAllText(path)).Value!);
-    }
+    private static Quilt Stars() => DemoQuilts.Named("ostrel-bay-stars");
 }

@@ -1,3 +1,4 @@
+using Kitwright.Checking.Tests.Samples;
 using Kitwright.Cutting;
 using Kitwright.Measure;
 using Kitwright.Piecing;
@@ -34,7 +35,7 @@ public sealed class PlannedQuiltsTest
     [MemberData(nameof(Sizes))]
     public void Every_size_that_is_planned_comes_out(string name, int columns, int rows, string border)
     {
-        var quilt = QuiltFile.Read(File.ReadAllText(Path.Combine(Examples(), name + ".json"))).Value!;
+        var quilt = DemoQuilts.Named(name);
         Assert.True(LengthText.TryParse(border, out var width));
         quilt = quilt with
         {
@@ -46,16 +47,5 @@ public sealed class PlannedQuiltsTest
 
         Assert.Empty(planned.Findings);
         Assert.Empty(PlanChecker.Check(planned.Value!).Findings);
-    }
-
-    private static string Examples()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder!.FullName, "Kitwright.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        return Path.Combine(folder.FullName, "examples", "quilts");
     }
 }

@@ -1,3 +1,4 @@
+using Kitwright.Checking.Tests.Samples;
 using Kitwright.Cutting;
 using Kitwright.Piecing;
 using Kitwright.Plans;
@@ -15,7 +16,7 @@ public sealed class SparePiecesTest
     [InlineData("forty-bags-friendship")]
     public void So_many_more_of_each_size_of_a_role_are_cut_and_none_of_others(string name)
     {
-        var quilt = Demo(name);
+        var quilt = DemoQuilts.Named(name);
         var binding = Planned(quilt).Binding.Piece;
         foreach (var role in quilt.Roles.Where(role => role.Id != quilt.Backing.Role))
         {
@@ -32,7 +33,7 @@ public sealed class SparePiecesTest
     [Fact]
     public void A_promised_spare_that_is_not_cut_is_refused()
     {
-        var quilt = Demo("lantern-steps");
+        var quilt = DemoQuilts.Named("lantern-steps");
         var plan = Planned(quilt with { Roles = [.. quilt.Roles.Select(role => role with { Spare = 1 })] });
         var piece = plan.Pieces.First(p => p.Spare > 0);
         var more = plan with { Pieces = plan.Pieces.Replace(piece, piece with { Spare = 2 }) };
@@ -42,7 +43,7 @@ public sealed class SparePiecesTest
     [Fact]
     public void The_quilt_file_keeps_them()
     {
-        var quilt = Demo("lantern-steps");
+        var quilt = DemoQuilts.Named("lantern-steps");
         var spare = quilt with { Roles = quilt.Roles.SetItem(0, quilt.Roles[0] with { Spare = 4 }) };
         Assert.Equal(4, QuiltFile.Read(QuiltFile.Write(spare)).Value!.Roles[0].Spare);
         Assert.DoesNotContain("\"spare\"", QuiltFile.Write(quilt), StringComparison.Ordinal);
@@ -50,15 +51,4 @@ public sealed class SparePiecesTest
     }
 
     private static QuiltPlan Planned(Quilt quilt) => QuiltPlanner.Plan(quilt, null, [], PlanOptions.Usual, FirstFit.Plan).Value!;
-
-    private static Quilt Demo(string name)
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder!.FullName, "Kitwright.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        return QuiltFile.Read(File.ReadAllText(Path.Combine(folder.FullName, "examples", "quilts", name + ".json"))).Value!;
-    }
 }

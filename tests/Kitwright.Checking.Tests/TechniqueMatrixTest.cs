@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Kitwright.Beginnings;
 using Kitwright.Blocks;
+using Kitwright.Checking.Tests.Samples;
 using Kitwright.Cutting;
 using Kitwright.Measure;
 using Kitwright.Piecing;
@@ -22,7 +23,7 @@ public sealed class TechniqueMatrixTest
     );
 
     private static readonly Lazy<List<(Quilt Quilt, ImmutableSortedDictionary<string, int> Kinds)>> Demo = new(() =>
-        [.. Directory.GetFiles(Examples(), "*.json").Order(StringComparer.Ordinal).Select(path => QuiltFile.Read(File.ReadAllText(path)).Value!).SelectMany(WithUnits)]
+        [.. DemoQuilts.All().SelectMany(WithUnits)]
     );
 
     public static TheoryData<string, string, int> Ways()
@@ -58,15 +59,4 @@ public sealed class TechniqueMatrixTest
 
     private static IEnumerable<(Quilt Quilt, ImmutableSortedDictionary<string, int> Kinds)> WithUnits(Quilt quilt) =>
         TechniqueComparison.KindsIn(quilt) is { IsEmpty: false } kinds ? [(quilt, kinds)] : [];
-
-    private static string Examples()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder!.FullName, "Kitwright.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        return Path.Combine(folder.FullName, "examples", "quilts");
-    }
 }

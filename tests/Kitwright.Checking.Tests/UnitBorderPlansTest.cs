@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Kitwright.Blocks;
+using Kitwright.Checking.Tests.Samples;
 using Kitwright.Settings;
 using Kitwright.Cutting;
 using Kitwright.Measure;
@@ -51,23 +52,12 @@ public sealed class UnitBorderPlansTest
 
     private static Quilt Quilt(string unit, Length width, BorderStyle style, bool framed)
     {
-        var quilt = QuiltFile.Read(File.ReadAllText(Path.Combine(Examples(), "tidemark-nine-patch.json"))).Value!;
+        var quilt = DemoQuilts.Named("tidemark-nine-patch");
         var (block, roles) = BookUnits.Of(BlockBook.Find(unit)!, quilt);
         var pieced = new Border(width, quilt.Borders[0].Role, style, style == BorderStyle.CornerSquares ? roles[^1] : null, StripGrain.Crosswise)
         {
             Units = new(block.Id, 0, null, true, null, null, true),
         };
         return quilt with { Blocks = quilt.Blocks.Add(block), Borders = framed ? [pieced, quilt.Borders[0]] : [pieced] };
-    }
-
-    private static string Examples()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder!.FullName, "Kitwright.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        return Path.Combine(folder.FullName, "examples", "quilts");
     }
 }
