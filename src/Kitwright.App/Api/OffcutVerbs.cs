@@ -24,10 +24,10 @@ internal static class OffcutVerbs
 
     public static void MapOffcutVerbs(this RouteGroupBuilder api)
     {
-        api.MapGet("/stock/offcuts.csv", List).Produces<string>(StatusCodes.Status200OK, "text/csv").Described("api.offcuts");
-        api.MapPut("/stock/offcuts/{id:guid}", Book).Accepts<Stream>("text/csv").Produces<Stream>(StatusCodes.Status200OK, "application/json").Described("api.offcuts.book");
-        api.MapGet("/stock/offcuts/{id:guid}", Booked).Produces<Stream>(StatusCodes.Status200OK, "application/json").Described("api.offcuts.booked");
-        api.MapPut("/stock/offcuts/{id:guid}/back", TakeBack).Produces<Stream>(StatusCodes.Status200OK, "application/json").Described("api.offcuts.back");
+        api.MapGet("/stock/leftovers.csv", List).Produces<string>(StatusCodes.Status200OK, "text/csv").Described("api.leftovers");
+        api.MapPut("/stock/leftovers/{id:guid}", Book).Accepts<Stream>("text/csv").Produces<Stream>(StatusCodes.Status200OK, "application/json").Described("api.leftovers.book");
+        api.MapGet("/stock/leftovers/{id:guid}", Booked).Produces<Stream>(StatusCodes.Status200OK, "application/json").Described("api.leftovers.booked");
+        api.MapPut("/stock/leftovers/{id:guid}/back", TakeBack).Produces<Stream>(StatusCodes.Status200OK, "application/json").Described("api.leftovers.back");
     }
 
     private static async Task<IResult> List(ShopStore store, CancellationToken cancel) =>
@@ -65,7 +65,7 @@ internal static class OffcutVerbs
     private static async Task<IResult> Booked(Guid id, ShopStore store, CancellationToken cancel) =>
         await store.Offcuts.Find(id, cancel) is { } booked
             ? ApiAnswer.Json(booked)
-            : ApiAnswer.Refused(Finding.Of("offcuts.no-booking", $"stock/offcuts/{id}"));
+            : ApiAnswer.Refused(Finding.Of("leftovers.no-booking", $"stock/leftovers/{id}"));
 
     private static async Task<IResult> Answer(Checked<OffcutsBooked> booked, IWorkbench workbench)
     {

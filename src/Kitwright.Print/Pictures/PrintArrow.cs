@@ -25,8 +25,6 @@ internal static class PrintArrow
             lines.AddRange([(new(foot.X - Barb, foot.Y - Barb), foot), (foot, new(foot.X + Barb, foot.Y - Barb))]);
         }
 
-        // On dark cloth and on light.
-        yield return new Shape(Outline.Lines(lines), null, new(Look.Paper, 2.4)) { Class = "halo" };
         yield return new Shape(Outline.Lines(lines), null, new(Look.Ink, 0.9)) { Class = "print-arrow" };
     }
 }

@@ -45,7 +45,8 @@ public sealed record StripPicture(ClothPlan Plan, Paint Fabric, double Scale)
 
         nodes.Add(Hatch.Over(new(x, 0, Width - x, height)));
         nodes.Add(new Shape(cloth, null, Look.Edge) { Class = "edge" });
-        nodes.AddRange(PrintArrow.At(new(4, height / 2), Math.Min(height - 2, 10), Direction));
+        // Beside the strip, where it covers no label.
+        nodes.AddRange(PrintArrow.At(new(-6, height / 2), Math.Min(height, 10), Direction));
         return new(nodes.ToImmutable()) { Id = strip.Id, Class = "strip" };
     }
 

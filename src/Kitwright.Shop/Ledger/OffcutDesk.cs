@@ -107,7 +107,7 @@ internal static class OffcutDesk
     {
         if (booking.Lines.IsEmpty || booking.Lines.Length > MostLines)
         {
-            yield return Finding.Of("offcuts.nothing", $"booking/{booking.Id}", ("most", MostLines));
+            yield return Finding.Of("leftovers.nothing", $"booking/{booking.Id}", ("most", MostLines));
         }
 
         if (booking.By.Trim().Length == 0 || booking.By.Length > LongestText)
@@ -119,21 +119,21 @@ internal static class OffcutDesk
         {
             if (!widest.TryGetValue(line.Fabric, out var width))
             {
-                yield return Finding.Of("offcuts.unknown-fabric", Place(line), ("fabric", line.Fabric));
+                yield return Finding.Of("leftovers.unknown-fabric", Place(line), ("fabric", line.Fabric));
             }
 
             if (!Fits(line.Width) || !Fits(line.Height))
             {
-                yield return Finding.Of("offcuts.size", Place(line), ("width", line.Width), ("height", line.Height), ("most", Longest));
+                yield return Finding.Of("leftovers.size", Place(line), ("width", line.Width), ("height", line.Height), ("most", Longest));
             }
             else if (line.Kind is OffcutKind.Shelved or OffcutKind.Counted && width.Sign > 0 && line.Width > width)
             {
-                yield return Finding.Of("offcuts.wider", Place(line), ("fabric", line.Fabric), ("width", line.Width), ("widest", width));
+                yield return Finding.Of("leftovers.wider", Place(line), ("fabric", line.Fabric), ("width", line.Width), ("widest", width));
             }
 
             if (line.Count < (line.Kind == OffcutKind.Counted ? 0 : 1) || line.Count > MostPieces)
             {
-                yield return Finding.Of("offcuts.count", Place(line), ("count", line.Count), ("most", MostPieces));
+                yield return Finding.Of("leftovers.count", Place(line), ("count", line.Count), ("most", MostPieces));
             }
 
             if (line.For?.Length > LongestText)
@@ -146,9 +146,9 @@ internal static class OffcutDesk
     private static bool Fits(Length side) => side.Sign > 0 && side <= Longest && side.TryTicks(out _);
 
     private static Finding Gone(OffcutLine line, int there) =>
-        Finding.Of("offcuts.gone", Place(line), ("count", line.Count), ("there", there), ("fabric", line.Fabric), ("width", line.Width), ("height", line.Height));
+        Finding.Of("leftovers.gone", Place(line), ("count", line.Count), ("there", there), ("fabric", line.Fabric), ("width", line.Width), ("height", line.Height));
 
-    private static Finding TooMany(OffcutLine line) => Finding.Of("offcuts.count", Place(line), ("count", line.Count), ("most", MostPieces));
+    private static Finding TooMany(OffcutLine line) => Finding.Of("leftovers.count", Place(line), ("count", line.Count), ("most", MostPieces));
 
     private static string Place(OffcutLine line) => $"leftovers/{line.Fabric}";
 }

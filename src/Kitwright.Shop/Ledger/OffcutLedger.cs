@@ -43,7 +43,7 @@ public sealed class OffcutLedger
 
                 if (await OffcutDesk.Find(context, booking, cancel) is not { Entries.IsEmpty: false } booked)
                 {
-                    return Checked<OffcutsBooked>.Failed(Finding.Of("offcuts.no-booking", $"booking/{booking}"));
+                    return Checked<OffcutsBooked>.Failed(Finding.Of("leftovers.no-booking", $"booking/{booking}"));
                 }
 
                 // The last first: what came and went in one act is there again before it is taken.

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 
 namespace Kitwright.Fabrics;
 
@@ -9,6 +10,7 @@ public sealed record Shelf(ImmutableArray<Fabric> Fabrics, ImmutableArray<Bolt> 
     public static Shelf Empty { get; } = new([], []);
 
     /// <summary>Leftovers that were put on the shelf, by fabric, the largest first.</summary>
+    [JsonPropertyName("leftovers")]
     public ImmutableArray<Offcut> Offcuts { get; init; } = [];
 
     public Fabric? Fabric(string number) =>

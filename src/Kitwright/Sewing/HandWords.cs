@@ -1,5 +1,5 @@
+using Kitwright.Piecing;
 using Kitwright.Plans;
-using Kitwright.Pressing;
 using Kitwright.Words;
 
 namespace Kitwright.Sewing;
@@ -28,7 +28,7 @@ public static class HandWords
         plan.Fabrics.Any(fabric => fabric.TwoSided && fabric.Roles.Contains(piece.Role))
         && plan.Sewing.Recipes.Any(recipe =>
             recipe is { Kind: "cut-to-shape", Outline: { } outline }
-            && ShapeHand.Of([.. outline.CounterClockwise().Corners.Select(Spot.Of)]).HasHand
+            && Handedness.Of(outline.CounterClockwise()).Hand != Hand.Either
             && recipe.Verbs.OfType<Take>().Any(take => take.Piece == piece.Id)
         )
             ? Message.Of("hand.two-sided")

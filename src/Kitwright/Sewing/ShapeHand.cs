@@ -5,6 +5,7 @@ using Kitwright.Pressing;
 namespace Kitwright.Sewing;
 
 /// <summary>Names by which equal outlines find each other however they are turned, and an outline its mirror image.</summary>
+/// <remarks>For templates, whose curves are chords; straight shapes of a plan have an exact <see cref="Piecing.Handedness"/>.</remarks>
 /// <param name="Shape">Equal for outlines that one turn brings to cover each other, to a hundred-thousandth of an inch.</param>
 /// <param name="Mirrored">The <see cref="Shape"/> of the mirror image.</param>
 internal readonly record struct ShapeHand(string Shape, string Mirrored)

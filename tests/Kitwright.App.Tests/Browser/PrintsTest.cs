@@ -18,7 +18,7 @@ public sealed class PrintsTest(Chromium chromium)
         await Assertions.Expect(visit.Page.GetByText("Changed: one fabric.")).ToBeVisibleAsync();
 
         await visit.Go("/quilts/ostrel-bay-stars/pull");
-        await Assertions.Expect(visit.Page.GetByText("To heed: one-way print and repeats every 6 in along and 8 in across.")).ToBeVisibleAsync();
+        await Assertions.Expect(visit.Page.GetByText("Note: one-way print and repeats every 6 in along and 8 in across.")).ToBeVisibleAsync();
         await visit.Page.GetByLabel("What part of the print the pieces of background show").SelectOptionAsync("yes");
         await visit.AddressHas("try=match.background:yes");
         await Assertions.Expect(visit.Page.GetByText("Fabric A: 13 1/8 yd").Or(visit.Page.GetByText("Fabric A: 13 ⅛ yd")).First).ToBeVisibleAsync();

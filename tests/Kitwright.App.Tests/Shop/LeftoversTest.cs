@@ -101,13 +101,13 @@ public sealed class LeftoversTest(Chromium chromium)
         using var client = new HttpClient { BaseAddress = new(shop.Urls.Single()) };
         var (id, list) = (Guid.NewGuid(), "fabric,width,height,count,from\r\nOB-201,40,7 7/8,2,basket\r\n");
 
-        Assert.Equal(HttpStatusCode.OK, (await Put(client, $"/api/stock/offcuts/{id}", list)).StatusCode);
-        Assert.Equal(HttpStatusCode.OK, (await Put(client, $"/api/stock/offcuts/{id}", list)).StatusCode);
-        Assert.Equal(list, await client.GetStringAsync("/api/stock/offcuts.csv", Cancel));
-        Assert.Equal(HttpStatusCode.Conflict, (await Put(client, $"/api/stock/offcuts/{id}?as=used", list)).StatusCode);
-        Assert.Equal(HttpStatusCode.Conflict, (await Put(client, $"/api/stock/offcuts/{Guid.NewGuid()}?as=used", list.Replace(",2,", ",3,", StringComparison.Ordinal))).StatusCode);
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Put(client, $"/api/stock/offcuts/{Guid.NewGuid()}?as=eaten", list)).StatusCode);
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Put(client, $"/api/stock/offcuts/{Guid.NewGuid()}", "fabric,width\n1,2\n")).StatusCode);
+        Assert.Equal(HttpStatusCode.OK, (await Put(client, $"/api/stock/leftovers/{id}", list)).StatusCode);
+        Assert.Equal(HttpStatusCode.OK, (await Put(client, $"/api/stock/leftovers/{id}", list)).StatusCode);
+        Assert.Equal(list, await client.GetStringAsync("/api/stock/leftovers.csv", Cancel));
+        Assert.Equal(HttpStatusCode.Conflict, (await Put(client, $"/api/stock/leftovers/{id}?as=used", list)).StatusCode);
+        Assert.Equal(HttpStatusCode.Conflict, (await Put(client, $"/api/stock/leftovers/{Guid.NewGuid()}?as=used", list.Replace(",2,", ",3,", StringComparison.Ordinal))).StatusCode);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Put(client, $"/api/stock/leftovers/{Guid.NewGuid()}?as=eaten", list)).StatusCode);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Put(client, $"/api/stock/leftovers/{Guid.NewGuid()}", "fabric,width\n1,2\n")).StatusCode);
 
         var quilt = await client.GetStringAsync("/api/quilts/ostrel-bay-stars", Cancel);
         using var body = new StringContent(quilt, Encoding.UTF8, "application/json");
@@ -116,10 +116,10 @@ public sealed class LeftoversTest(Chromium chromium)
         Assert.Equal("OB-201", Assert.Single(shelf.GetProperty("used").EnumerateArray().ToList()).GetProperty("fabric").GetString());
         Assert.Contains(shelf.GetProperty("buy").EnumerateArray(), buy => buy.GetProperty("there").GetInt64() > 0);
 
-        Assert.Equal(HttpStatusCode.OK, (await Put(client, $"/api/stock/offcuts/{id}/back", "")).StatusCode);
+        Assert.Equal(HttpStatusCode.OK, (await Put(client, $"/api/stock/leftovers/{id}/back", "")).StatusCode);
         Assert.Empty(await Shelf(client));
-        Assert.Equal(HttpStatusCode.OK, (await client.GetAsync($"/api/stock/offcuts/{id}", Cancel)).StatusCode);
-        Assert.Equal(HttpStatusCode.NotFound, (await client.GetAsync($"/api/stock/offcuts/{Guid.NewGuid()}", Cancel)).StatusCode);
+        Assert.Equal(HttpStatusCode.OK, (await client.GetAsync($"/api/stock/leftovers/{id}", Cancel)).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await client.GetAsync($"/api/stock/leftovers/{Guid.NewGuid()}", Cancel)).StatusCode);
     }
 
     private static async Task<HttpResponseMessage> Put(HttpClient client, string path, string list)
@@ -130,7 +130,7 @@ public sealed class LeftoversTest(Chromium chromium)
 
     private static async Task<List<(string Fabric, string Width, string Height, int Count, string From)>> Shelf(HttpClient client) =>
         [
-            .. (await client.GetStringAsync("/api/stock/offcuts.csv", Cancel))
+            .. (await client.GetStringAsync("/api/stock/leftovers.csv", Cancel))
                 .Split("\r\n", StringSplitOptions.RemoveEmptyEntries)
                 .Skip(1)
                 .Select(line => line.Split(','))

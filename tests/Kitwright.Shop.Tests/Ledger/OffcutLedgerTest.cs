@@ -28,7 +28,7 @@ public sealed class OffcutLedgerTest
         Assert.Equal(there, (await shop.Store.Stock.Shelf(Cancel)).Offcuts);
 
         var refused = await Book(shop, Line(OffcutKind.ThrownAway, 1, width: 10), Line(OffcutKind.Used, 2));
-        Assert.Equal("offcuts.gone", Assert.Single(refused.Findings).Rule);
+        Assert.Equal("leftovers.gone", Assert.Single(refused.Findings).Rule);
         Assert.Equal(there, await shop.Store.Offcuts.All(Cancel));
         Assert.True((await shop.Store.Stock.Audit(Cancel)).Good);
     }
@@ -57,13 +57,13 @@ public sealed class OffcutLedgerTest
         var shelved = (await Book(shop, Line(OffcutKind.Shelved, 3))).Value!;
         var used = (await Book(shop, Line(OffcutKind.Used, 2))).Value!;
 
-        Assert.Equal("offcuts.gone", Assert.Single((await shop.Store.Offcuts.TakeBack(shelved.Id, "Wren", Cancel)).Findings).Rule);
+        Assert.Equal("leftovers.gone", Assert.Single((await shop.Store.Offcuts.TakeBack(shelved.Id, "Wren", Cancel)).Findings).Rule);
         Assert.Equal(OffcutKind.PutBack, Assert.Single((await shop.Store.Offcuts.TakeBack(used.Id, "Wren", Cancel)).Value!.Entries).Kind);
         Assert.True((await shop.Store.Offcuts.TakeBack(used.Id, "Robin", Cancel)).Value!.Again);
         Assert.Equal(3, Assert.Single(await shop.Store.Offcuts.All(Cancel)).Count);
         Assert.Empty((await shop.Store.Offcuts.TakeBack(shelved.Id, "Wren", Cancel)).Findings);
         Assert.Empty(await shop.Store.Offcuts.All(Cancel));
-        Assert.Equal("offcuts.no-booking", Assert.Single((await shop.Store.Offcuts.TakeBack(Guid.NewGuid(), "Wren", Cancel)).Findings).Rule);
+        Assert.Equal("leftovers.no-booking", Assert.Single((await shop.Store.Offcuts.TakeBack(Guid.NewGuid(), "Wren", Cancel)).Findings).Rule);
         Assert.Equal(4, (await shop.Store.Offcuts.Entries(Plan, cancel: Cancel)).Length);
         Assert.Empty(await shop.Store.Offcuts.Entries("another", cancel: Cancel));
     }
@@ -93,16 +93,16 @@ public sealed class OffcutLedgerTest
     public static TheoryData<string, string, int, string> Refused() =>
         new()
         {
-            { "Z", "5", 1, "offcuts.unknown-fabric" },
-            { "F", "0", 1, "offcuts.size" },
-            { "F", "-5", 1, "offcuts.size" },
-            { "F", "1/7", 1, "offcuts.size" },
-            { "F", "99999999", 1, "offcuts.size" },
-            { "F", "200", 1, "offcuts.wider" },
-            { "F", "6", 1_000_000, "offcuts.count" },
-            { "F", "5", 0, "offcuts.count" },
-            { "F", "5", -1, "offcuts.count" },
-            { "F", "5", int.MaxValue, "offcuts.count" },
+            { "Z", "5", 1, "leftovers.unknown-fabric" },
+            { "F", "0", 1, "leftovers.size" },
+            { "F", "-5", 1, "leftovers.size" },
+            { "F", "1/7", 1, "leftovers.size" },
+            { "F", "99999999", 1, "leftovers.size" },
+            { "F", "200", 1, "leftovers.wider" },
+            { "F", "6", 1_000_000, "leftovers.count" },
+            { "F", "5", 0, "leftovers.count" },
+            { "F", "5", -1, "leftovers.count" },
+            { "F", "5", int.MaxValue, "leftovers.count" },
         };
 
     [Theory]
@@ -114,7 +114,7 @@ public sealed class OffcutLedgerTest
         var refused = await Book(shop, Line(OffcutKind.Shelved, 1), new OffcutLine(fabric, length, Length.Inches(8), OffcutKind.Shelved, count));
         Assert.Equal(rule, Assert.Single(refused.Findings).Rule);
         Assert.Empty(await shop.Store.Offcuts.All(Cancel));
-        Assert.Equal("offcuts.nothing", Assert.Single((await Book(shop)).Findings).Rule);
+        Assert.Equal("leftovers.nothing", Assert.Single((await Book(shop)).Findings).Rule);
     }
 
     // Two stations on one file: writers take their turn, and what the first took is not there for the second.
@@ -130,7 +130,7 @@ public sealed class OffcutLedgerTest
         );
 
         Assert.Equal(4, outcomes.Count(o => o.Good));
-        Assert.All(outcomes.Where(o => !o.Good), o => Assert.Equal("offcuts.gone", Assert.Single(o.Findings).Rule));
+        Assert.All(outcomes.Where(o => !o.Good), o => Assert.Equal("leftovers.gone", Assert.Single(o.Findings).Rule));
         Assert.Empty(await shop.Store.Offcuts.All(Cancel));
         Assert.True((await shop.Store.Stock.Audit(Cancel)).Good);
     }

@@ -25,7 +25,7 @@ public sealed class OffcutFileTest
 
     [Theory]
     [InlineData("fabric,width,height\nF,1,2\n", "cutlist.column-missing")]
-    [InlineData("fabric,width,height,count\n,1,2,3\n", "offcuts.unknown-fabric")]
+    [InlineData("fabric,width,height,count\n,1,2,3\n", "leftovers.unknown-fabric")]
     [InlineData("fabric,width,height,count\nF,wide,2,3\n", "cutlist.measure")]
     [InlineData("fabric,width,height,count\nF,1,-2,3\n", "cutlist.not-above-zero")]
     [InlineData("fabric,width,height,count\nF,1,0,3\n", "cutlist.not-above-zero")]
